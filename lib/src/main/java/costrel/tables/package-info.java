@@ -1,0 +1,5 @@
+/** CSV files read into rows or into a full list of what is wrong with them. */
+@NullMarked
+package costrel.tables;
+
+import org.jspecify.annotations.NullMarked;
