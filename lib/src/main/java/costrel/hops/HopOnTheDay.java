@@ -1,0 +1,31 @@
+package costrel.hops;
+
+import java.util.OptionalDouble;
+
+/**
+ * A hop lot as it stands on the brewing day: what the copper sees.
+ *
+ * @param lot lot number, or the variety's name where a recipe states alpha itself
+ * @param variety name of the variety
+ * @param form leaf, pellets or extract
+ * @param alpha alpha acid, mass fraction as is, on the day
+ * @param method the method behind the alpha figure
+ * @param oilMlPer100g total oil, mL per 100 g; empty where unknown
+ * @param route how the alpha of the day was found, in words
+ */
+public record HopOnTheDay(
+        String lot,
+        String variety,
+        HopForm form,
+        double alpha,
+        AlphaMethod method,
+        OptionalDouble oilMlPer100g,
+        String route) {
+
+    public HopOnTheDay {
+        if (!(alpha >= 0 && alpha < 1)) {
+            throw new IllegalArgumentException(
+                    "alpha of " + lot + ": expected 0 % to under 100 %, found " + alpha * 100 + " %");
+        }
+    }
+}

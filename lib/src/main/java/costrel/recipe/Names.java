@@ -1,0 +1,103 @@
+package costrel.recipe;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds things by the names people write: exactly, else without regard to case and spaces; the nearest are offered. */
+public final class Names {
+
+    private Names() {}
+
+    /**
+     * Looks a name up.
+     *
+     * @param <T> what is looked up
+     * @param things the things by their exact names
+     * @param name the name as written
+     * @return the thing, or empty where no name matches
+     */
+    public static <T> Optional<T> find(Map<String, T> things, String name) {
+        T exact = things.get(name);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        String wanted = folded(name);
+        return things.entrySet().stream()
+                .filter(entry -> folded(entry.getKey()).equals(wanted))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    /**
+     * Looks a name up and refuses an unknown one, offering the nearest.
+     *
+     * @param <T> what is looked up
+     * @param what the kind of thing, for the message, such as "plant"
+     * @param things the things by their exact names
+     * @param name the name as written
+     * @return the thing
+     * @throws UnknownNameException if no name matches
+     */
+    public static <T> T require(String what, Map<String, T> things, String name) {
+        return find(things, name).orElseThrow(() -> new UnknownNameException(what, name, nearest(things.keySet(), name)));
+    }
+
+    /**
+     * The known names nearest to a wrong one.
+     *
+     * @param known all names
+     * @param name the name as written
+     * @return at most three, nearest first; empty where nothing is near
+     */
+    public static List<String> nearest(Collection<String> known, String name) {
+        String wanted = folded(name);
+        int limit = Math.max(2, wanted.length() / 2);
+        record Near(String name, int distance) {}
+        List<Near> near = new ArrayList<>();
+        for (String candidate : known) {
+            String folded = folded(candidate);
+            int distance = folded.contains(wanted) || (wanted.length() > 2 && wanted.contains(folded))
+                    ? 1
+                    : distance(folded, wanted);
+            if (distance <= limit) {
+                near.add(new Near(candidate, distance));
+            }
+        }
+        near.sort(Comparator.comparingInt(Near::distance).thenComparing(Near::name));
+        return near.stream().limit(3).map(Near::name).toList();
+    }
+
+    /**
+     * A name without case and spaces, as names are compared.
+     *
+     * @param name any name
+     * @return the folded name
+     */
+    public static String folded(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", "");
+    }
+
+    private static int distance(String a, String b) {
+        int[] previous = new int[b.length() + 1];
+        int[] current = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            previous[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            current[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                current[j] = Math.min(change, Math.min(previous[j], current[j - 1]) + 1);
+            }
+            int[] swap = previous;
+            previous = current;
+            current = swap;
+        }
+        return previous[b.length()];
+    }
+}
