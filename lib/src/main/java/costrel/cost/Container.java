@@ -1,0 +1,80 @@
+package costrel.cost;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * A container and its four volumes, in litres.
+ *
+ * <p>Whether draught relief may be claimed is stated, never inferred: besides holding 20 litres or more, the container
+ * must be made to connect to a pump or to gas for serving drinks (Finance (No. 2) Act 2023 s.51).
+ *
+ * @param name what it is called, such as firkin
+ * @param kind what it is
+ * @param nominalL what it holds when full
+ * @param labelL what labels and papers say it holds; duty goes by it
+ * @param sedimentL what can't be sold from it, 0 or more and less than it holds
+ * @param undrinkableL what duty isn't charged on, as agreed with the authority; 0 where nothing is agreed
+ * @param conditioned whether the beer gains its condition in it
+ * @param draught whether draught relief is claimed for it; it must then hold 20 L or more
+ * @param allergens declarable allergens that it brings to the beer, in words
+ * @param defaultsUsed figures that the table left blank and what was taken instead, in words
+ */
+public record Container(
+        String name,
+        ContainerKind kind,
+        BigDecimal nominalL,
+        BigDecimal labelL,
+        BigDecimal sedimentL,
+        BigDecimal undrinkableL,
+        boolean conditioned,
+        boolean draught,
+        List<String> allergens,
+        List<String> defaultsUsed) {
+
+    /** Litres in an imperial pint: an eighth of a gallon of 4.54609 L, Weights and Measures Act 1985 Sch. 1. */
+    public static final BigDecimal PINT_L = new BigDecimal("0.56826125");
+
+    /** Least capacity of a large draught container: Finance (No. 2) Act 2023 s.51(3)(a). */
+    private static final BigDecimal LEAST_DRAUGHT_L = BigDecimal.valueOf(20);
+
+    public Container {
+        name = Figures.named("container", name);
+        Figures.overZero(name + ": nominal volume", nominalL, " L");
+        Figures.overZero(name + ": label volume", labelL, " L");
+        Figures.zeroOrMore(name + ": sediment", sedimentL, " L");
+        Figures.zeroOrMore(name + ": undrinkable volume", undrinkableL, " L");
+        if (sedimentL.compareTo(nominalL) >= 0) {
+            throw new IllegalArgumentException(name + ": sediment: expected less than the " + Figures.plain(nominalL)
+                    + " L it holds, found " + Figures.plain(sedimentL) + " L");
+        }
+        if (undrinkableL.compareTo(labelL) >= 0) {
+            throw new IllegalArgumentException(name + ": undrinkable volume: expected less than the "
+                    + Figures.plain(labelL) + " L on its label, found " + Figures.plain(undrinkableL) + " L");
+        }
+        if (draught && nominalL.compareTo(LEAST_DRAUGHT_L) < 0) {
+            throw new IllegalArgumentException(name + ": draught relief asks for 20 L or more, found "
+                    + Figures.plain(nominalL) + " L; enter it as not draught");
+        }
+        allergens = List.copyOf(allergens);
+        defaultsUsed = List.copyOf(defaultsUsed);
+    }
+
+    /**
+     * Pints that can be sold from one container.
+     *
+     * @return what it holds less its sediment, in imperial pints, to 34 digits
+     */
+    public BigDecimal saleablePints() {
+        return nominalL.subtract(sedimentL).divide(PINT_L, Figures.SHOWN);
+    }
+
+    /**
+     * Litres that duty is charged on.
+     *
+     * @return what the label says less what is agreed to be undrinkable
+     */
+    public BigDecimal dutiableL() {
+        return labelL.subtract(undrinkableL);
+    }
+}

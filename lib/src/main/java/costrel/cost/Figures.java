@@ -1,0 +1,71 @@
+package costrel.cost;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** The checks that every record of this package makes, and how its figures are written in messages. */
+final class Figures {
+    /** For quotients that have no end: 34 digits, far past any penny. Never used for a figure that enters a sum. */
+    static final MathContext SHOWN = MathContext.DECIMAL128;
+
+    static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    private Figures() {}
+
+    static String named(String what, String name) {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException(what + ": expected a name, found none");
+        }
+        return name.strip();
+    }
+
+    static BigDecimal overZero(String what, BigDecimal value, String unit) {
+        if (value.signum() <= 0) {
+            throw new IllegalArgumentException(what + ": expected more than 0" + unit + ", found " + plain(value));
+        }
+        return value;
+    }
+
+    static BigDecimal zeroOrMore(String what, BigDecimal value, String unit) {
+        if (value.signum() < 0) {
+            throw new IllegalArgumentException(what + ": expected 0" + unit + " or more, found " + plain(value));
+        }
+        return value;
+    }
+
+    static double zeroOrMore(String what, double value, String unit) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(what + ": expected 0" + unit + " or more, found " + value);
+        }
+        return value + 0.0;
+    }
+
+    static double overZero(String what, double value, String unit) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(what + ": expected more than 0" + unit + ", found " + value);
+        }
+        return value;
+    }
+
+    static void ordered(String what, LocalDate from, Optional<LocalDate> until) {
+        if (until.isPresent() && until.get().isBefore(from)) {
+            throw new IllegalArgumentException(
+                    what + ": valid until: expected a day not before " + from + ", found " + until.get());
+        }
+    }
+
+    static boolean holds(LocalDate from, Optional<LocalDate> until, LocalDate day) {
+        return !day.isBefore(from) && (until.isEmpty() || !day.isAfter(until.get()));
+    }
+
+    static String span(LocalDate from, Optional<LocalDate> until) {
+        return from + (until.isPresent() ? " to " + until.get() : " on");
+    }
+
+    /** A decimal without exponent and without idle zeros. */
+    static String plain(BigDecimal value) {
+        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    }
+}
