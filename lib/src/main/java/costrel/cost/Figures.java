@@ -2,8 +2,10 @@ package costrel.cost;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
+import org.joda.money.Money;
 
 /** The checks that every record of this package makes, and how its figures are written in messages. */
 final class Figures {
@@ -17,6 +19,10 @@ final class Figures {
     static String named(String what, String name) {
         if (name.isBlank()) {
             throw new IllegalArgumentException(what + ": expected a name, found none");
+        }
+        if (name.strip().chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException(
+                    what + ": expected a single line, found '" + name.strip().replaceAll("\\p{Cntrl}+", " ") + "'");
         }
         return name.strip();
     }
@@ -62,6 +68,16 @@ final class Figures {
 
     static String span(LocalDate from, Optional<LocalDate> until) {
         return from + (until.isPresent() ? " to " + until.get() : " on");
+    }
+
+    /** Money as price lists write it: 12.40 GBP. */
+    static String text(Money money) {
+        return money.getAmount().toPlainString() + " " + money.getCurrencyUnit();
+    }
+
+    /** A decimal cut to so many places for reading, halves up, without idle zeros. */
+    static String rounded(BigDecimal value, int places) {
+        return plain(value.setScale(places, RoundingMode.HALF_UP));
     }
 
     /** A decimal without exponent and without idle zeros. */

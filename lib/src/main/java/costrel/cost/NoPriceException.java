@@ -15,7 +15,7 @@ public final class NoPriceException extends IllegalArgumentException {
      * @param faults each with its item, the day and what to supply; one or more
      */
     public NoPriceException(List<String> faults) {
-        super(String.join(System.lineSeparator(), faults));
+        super(String.join("\n", faults));
         this.faults = List.copyOf(faults);
     }
 

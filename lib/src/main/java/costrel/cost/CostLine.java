@@ -1,0 +1,105 @@
+package costrel.cost;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * One printed line of a cost sheet: amount × unit price, rounded once to the penny.
+ *
+ * @param group the part of the sheet
+ * @param item what it pays for
+ * @param amount how much of it, in the unit
+ * @param unit what the amount is counted in
+ * @param unitPrice the exact price of one unit with delivery; empty where the line isn't a product of the two
+ * @param supplier who sells it, or empty
+ * @param origin the row the price was read from, or the Act, or empty
+ * @param value what enters the sum
+ * @param beside a value to show that doesn't enter the sum, as for beer that is lost
+ * @param fixed whether it is there however much is brewed; else it varies with output
+ * @param remark anything to show beside it, or empty
+ * @param passedOver prices that were not chosen and why
+ */
+public record CostLine(
+        CostGroup group,
+        String item,
+        BigDecimal amount,
+        String unit,
+        Optional<UnitPrice> unitPrice,
+        String supplier,
+        String origin,
+        Money value,
+        Optional<Money> beside,
+        boolean fixed,
+        String remark,
+        List<Choice.PassedOver> passedOver) {
+
+    public CostLine {
+        passedOver = List.copyOf(passedOver);
+    }
+
+    static CostLine bought(CostGroup group, String item, BigDecimal amount, Choice choice, Money value, String remark) {
+        return new CostLine(
+                group,
+                item,
+                amount,
+                choice.unitPrice().unit(),
+                Optional.of(choice.unitPrice()),
+                choice.row().supplier(),
+                choice.row().origin(),
+                value,
+                Optional.empty(),
+                false,
+                remark,
+                choice.passedOver());
+    }
+
+    static CostLine charged(CostGroup group, Rate rate, BigDecimal amount, UnitPrice price, Money value) {
+        return new CostLine(
+                group,
+                rate.item(),
+                amount,
+                price.unit(),
+                Optional.of(price),
+                "",
+                rate.origin(),
+                value,
+                Optional.empty(),
+                rate.fixed(),
+                rate.basis().label(),
+                List.of());
+    }
+
+    static CostLine lost(String item, BigDecimal litres, Money worth) {
+        return new CostLine(
+                CostGroup.LOSSES,
+                item,
+                litres,
+                PackUnit.LITRE.label(),
+                Optional.empty(),
+                "",
+                "",
+                Money.zero(worth.getCurrencyUnit()),
+                Optional.of(worth),
+                false,
+                "worth " + Figures.text(worth) + ", carried by the beer that is sold",
+                List.of());
+    }
+
+    static CostLine duty(DutyFigure duty) {
+        return new CostLine(
+                CostGroup.DUTY,
+                "beer duty at " + Figures.plain(duty.strength()) + " %",
+                duty.pureAlcoholL(),
+                "L of pure alcohol",
+                Optional.of(new UnitPrice(duty.payableRate(), BigDecimal.ONE, "L of pure alcohol")),
+                "",
+                duty.rate().source(),
+                duty.duty(),
+                Optional.empty(),
+                false,
+                "rounded down to the penny",
+                List.of());
+    }
+}

@@ -1,0 +1,251 @@
+package costrel.cost;
+
+import costrel.recipe.Names;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/**
+ * Makes the cost sheet of a gyle. Each line is amount × unit price, rounded once, halves up, to the penny; every total is the
+ * sum of its lines. The gyle's cost before packaging is shared over the container types by what was planned for each,
+ * each share rounded halves up, and what the roundings leave goes to the last.
+ */
+public final class Coster {
+
+    private Coster() {}
+
+    /**
+     * Costs a gyle.
+     *
+     * @param batch the gyle: its bill of materials, litres, strength, days and containers
+     * @param prices all price lists
+     * @param rates energy, labour, overhead, credits; those that hold on the day of the sheet are taken
+     * @param packages what each container takes
+     * @param duty the duty tables
+     * @param production pure alcohol made, by production year, for Small Producer Relief
+     * @param options the currency and how it is to be made
+     * @return the sheet
+     * @throws NoPriceException when prices are missing or can't be told, naming all of them
+     * @throws IllegalArgumentException when containers, rates or duty tables don't fit the batch, naming what to supply
+     */
+    public static CostSheet cost(
+            Batch batch,
+            PriceList prices,
+            List<Rate> rates,
+            List<PackageItem> packages,
+            DutySchedule duty,
+            ProductionYears production,
+            CostOptions options) {
+        CurrencyUnit currency = options.currency();
+        if (!duty.currency().equals(currency)) {
+            throw new IllegalArgumentException("duty of " + duty.country() + " is in " + duty.currency()
+                    + ", the sheet is in " + currency + "; cost the gyle in " + duty.currency());
+        }
+        List<Need> needs = needs(batch.bill());
+        PackagingRun run = PackagingRun.of(batch.rackedL(), batch.packaging());
+        Map<String, List<PackageItem>> packagesByContainer = new HashMap<>();
+        packages.forEach(item -> packagesByContainer
+                .computeIfAbsent(Names.folded(item.container()), name -> new ArrayList<>())
+                .add(item));
+
+        Purchases purchases = new Purchases(prices, batch.costedOn(), options);
+        needs.forEach(need -> purchases.want(
+                need.first().priceNames(), need.amount(), need.first().unit()));
+        for (PackagingRun.Filled filled : run.filled()) {
+            for (PackageItem item : itemsOf(packagesByContainer, filled)) {
+                purchases.want(List.of(item.item()), amount(item, filled.count()), item.unit());
+            }
+        }
+
+        List<String> leftOut = new ArrayList<>(missingFromBill(batch.bill()));
+        RateCard rateCard = new RateCard(rates, batch, currency);
+        List<CostLine> gyleLines = bought(needs, purchases, currency);
+        Map<PackagingRun.Filled, List<CostLine>> packagingLines = new LinkedHashMap<>();
+        for (PackagingRun.Filled filled : run.filled()) {
+            if (filled.count() > 0) {
+                Container container = filled.plan().container();
+                List<PackageItem> items = itemsOf(packagesByContainer, filled);
+                if (items.isEmpty()) {
+                    leftOut.add("packaging of " + container.name() + ": no items given");
+                }
+                List<CostLine> lines = packaging(items, filled.count(), purchases, currency);
+                lines.addAll(rateCard.containerLines(container.kind(), filled.count()));
+                packagingLines.put(filled, lines);
+            }
+        }
+        purchases.refuseFaults();
+
+        gyleLines.addAll(rateCard.gyleLines(leftOut));
+        Money gyleCost = sum(gyleLines, currency);
+        gyleLines.addAll(losses(batch, run, gyleCost));
+        gyleLines.sort(Comparator.comparing(CostLine::group)); // stable: within a group as given
+        leftOut.addAll(rateCard.leftOut());
+
+        List<ContainerCost> containers =
+                containers(batch, packagingLines, GyleShares.of(run, gyleCost), duty, production, options);
+        Money total = Money.zero(currency);
+        for (ContainerCost container : containers) {
+            total = total.plus(container.total());
+        }
+        return new CostSheet(
+                batch,
+                run,
+                YieldChain.of(batch, run),
+                gyleLines,
+                gyleCost,
+                containers,
+                total,
+                SheetNotes.findings(batch, run, purchases.findings(), containers),
+                SheetNotes.cautions(batch, containers, duty),
+                leftOut,
+                SheetNotes.defaultsUsed(batch),
+                SheetNotes.allergens(batch));
+    }
+
+    /** One line of the bill with all of its like: a hop lot that goes in at three times is bought once. */
+    private record Need(BillLine first, BigDecimal amount, String remark) {
+        Need with(Need other) {
+            boolean same = other.remark.isEmpty() || other.remark.equals(remark);
+            return new Need(
+                    first,
+                    amount.add(other.amount),
+                    same ? remark : remark.isEmpty() ? other.remark : remark + "; " + other.remark);
+        }
+    }
+
+    private static List<Need> needs(List<BillLine> bill) {
+        record Same(BillGroup group, String item, List<String> priceNames, PackUnit unit) {}
+        Map<Same, Need> needs = new LinkedHashMap<>();
+        for (BillLine line : bill) {
+            if (line.amount() > 0) {
+                needs.merge(
+                        new Same(line.group(), line.item(), line.priceNames(), line.unit()),
+                        new Need(line, line.exactAmount(), line.remark()),
+                        Need::with);
+            }
+        }
+        return List.copyOf(needs.values());
+    }
+
+    private static List<CostLine> bought(List<Need> needs, Purchases purchases, CurrencyUnit currency) {
+        List<CostLine> lines = new ArrayList<>();
+        for (Need need : needs) {
+            BillLine line = need.first();
+            Choice choice = purchases.price(line.priceNames(), line.unit());
+            if (choice != null) {
+                Money value = Money.of(currency, choice.unitPrice().times(need.amount(), currency.getDecimalPlaces()));
+                lines.add(CostLine.bought(
+                        CostGroup.of(line.group()), line.item(), need.amount(), choice, value, need.remark()));
+            }
+        }
+        return lines;
+    }
+
+    private static List<PackageItem> itemsOf(
+            Map<String, List<PackageItem>> packagesByContainer, PackagingRun.Filled filled) {
+        return packagesByContainer.getOrDefault(
+                Names.folded(filled.plan().container().name()), List.of());
+    }
+
+    private static BigDecimal amount(PackageItem item, int count) {
+        return item.quantity().multiply(BigDecimal.valueOf(count)).divide(item.forContainers(), Figures.SHOWN);
+    }
+
+    private static List<CostLine> packaging(
+            List<PackageItem> items, int count, Purchases purchases, CurrencyUnit currency) {
+        List<CostLine> lines = new ArrayList<>();
+        for (PackageItem item : items) {
+            Choice choice = purchases.price(List.of(item.item()), item.unit());
+            if (choice != null) {
+                UnitPrice unitPrice = choice.unitPrice();
+                // One division only: a twelfth of a carton has no end in decimals.
+                UnitPrice perContainer = new UnitPrice(
+                        unitPrice.amount().multiply(item.quantity()),
+                        unitPrice.content().multiply(item.forContainers()),
+                        "container");
+                BigDecimal value = perContainer.times(BigDecimal.valueOf(count), currency.getDecimalPlaces());
+                lines.add(CostLine.bought(
+                        CostGroup.PACKAGING, item.item(), amount(item, count), choice, Money.of(currency, value), ""));
+            }
+        }
+        return lines;
+    }
+
+    /** Beer that is lost, valued at what a litre has cost where it is lost; 0.00 in the sum. */
+    private static List<CostLine> losses(Batch batch, PackagingRun run, Money gyleCost) {
+        List<CostLine> lines = new ArrayList<>();
+        BigDecimal collectedL = BigDecimal.valueOf(batch.collectedL());
+        lose(lines, "FV, tank and dry hops", collectedL.subtract(run.rackedL()), gyleCost, collectedL);
+        lose(lines, "filling", run.fillLossL(), gyleCost, run.rackedL());
+        lose(lines, "left after the smallest container", run.leftL(), gyleCost, run.rackedL());
+        return lines;
+    }
+
+    private static void lose(List<CostLine> lines, String where, BigDecimal lossL, Money gyleCost, BigDecimal ofL) {
+        if (lossL.signum() > 0) {
+            UnitPrice perLitre = new UnitPrice(gyleCost.getAmount(), ofL, PackUnit.LITRE.label());
+            CurrencyUnit currency = gyleCost.getCurrencyUnit();
+            lines.add(CostLine.lost(
+                    where, lossL, Money.of(currency, perLitre.times(lossL, currency.getDecimalPlaces()))));
+        }
+    }
+
+    private static List<ContainerCost> containers(
+            Batch batch,
+            Map<PackagingRun.Filled, List<CostLine>> packagingLines,
+            Map<PackagingRun.Filled, GyleShares.Share> shares,
+            DutySchedule duty,
+            ProductionYears production,
+            CostOptions options) {
+        List<ContainerCost> containers = new ArrayList<>();
+        shares.forEach((filled, share) -> {
+            DutyFigure figure = Duty.of(
+                    new DutyInput(
+                            filled.plan().container(),
+                            filled.count(),
+                            batch.og(),
+                            batch.pg(),
+                            batch.declaredStrength(),
+                            batch.brewedOn(),
+                            batch.dutyOn(),
+                            batch.costedOn(),
+                            production,
+                            options.claimRelief(),
+                            options.statedDiscount()),
+                    duty);
+            containers.add(ContainerCost.of(
+                    filled, share.part(), share.money(), packagingLines.getOrDefault(filled, List.of()), figure));
+        });
+        return containers;
+    }
+
+    private static List<String> missingFromBill(List<BillLine> bill) {
+        Set<BillGroup> missing = EnumSet.of(
+                BillGroup.MASHED_GOODS,
+                BillGroup.HOPS,
+                BillGroup.YEAST,
+                BillGroup.LIQUOR_TREATMENT,
+                BillGroup.PROCESS_AIDS);
+        bill.forEach(line -> missing.remove(line.group()));
+        Set<String> words = new LinkedHashSet<>();
+        missing.forEach(group -> words.add(group.label() + ": none on the bill of materials"));
+        return List.copyOf(words);
+    }
+
+    private static Money sum(List<CostLine> lines, CurrencyUnit currency) {
+        Money sum = Money.zero(currency);
+        for (CostLine line : lines) {
+            sum = sum.plus(line.value());
+        }
+        return sum;
+    }
+}
