@@ -61,7 +61,7 @@ public record Catalogue(
     }
 
     /**
-     * The lot of a variety to brew with on a day: the newest crop year analysed by then.
+     * The lot of a variety to brew with on a day: the newest crop year analysed by then that isn't used up.
      *
      * @param variety name of the variety
      * @param day the brewing day
@@ -72,6 +72,7 @@ public record Catalogue(
         return hopLots.values().stream()
                 .filter(lot -> Names.folded(lot.variety()).equals(wanted))
                 .filter(lot -> !lot.analyses().get(0).date().isAfter(day))
+                .filter(lot -> lot.stockKg().orElse(1) > 0)
                 .max(Comparator.comparingInt(HopLot::cropYear)
                         .thenComparing(lot -> lot.analyses().get(0).date())
                         .thenComparing(HopLot::id));

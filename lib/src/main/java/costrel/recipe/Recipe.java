@@ -80,6 +80,7 @@ public record Recipe(
      * @param boilMinutes length of the boil
      * @param castShare litres cast over litres collected (V_s/B), 1 without liquoring back
      * @param stand temperature course after the boil that replaces the plant's; empty keeps the plant's
+     * @param tankDays days that a gyle holds its vessels, for what is charged by the tank-day; empty where not stated
      * @param hold what of the grist is kept when the beer moves
      */
     public record Process(
@@ -88,6 +89,7 @@ public record Recipe(
             double boilMinutes,
             double castShare,
             Optional<TemperatureCourse> stand,
+            OptionalDouble tankDays,
             GristHold hold) {
 
         public Process {
@@ -97,6 +99,10 @@ public record Recipe(
             if (!(castShare > 0 && castShare <= 1)) {
                 throw new IllegalArgumentException(
                         "liquoring back: expected a cast share over 0 and at most 1, found " + castShare);
+            }
+            if (tankDays.isPresent() && !(tankDays.getAsDouble() >= 0 && tankDays.getAsDouble() <= 1000)) {
+                throw new IllegalArgumentException(
+                        "tank time: expected 0 to 1000 d, found " + tankDays.getAsDouble() + " d");
             }
             if (liquorToGrist.isPresent()
                     && !(liquorToGrist.getAsDouble() > 0 && liquorToGrist.getAsDouble() <= 20)) {

@@ -1,0 +1,119 @@
+package costrel.scaling;
+
+import costrel.hops.HopUse;
+import costrel.plant.Plant;
+import costrel.recipe.Recipe;
+import costrel.wort.Attenuation;
+import costrel.wort.Condition;
+import costrel.wort.Gravity;
+import costrel.wort.Strength;
+import costrel.wort.TrueStrength;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The beer from the FV to the racking back.
+ *
+ * @param fg final gravity; empty where the recipe states no attenuation
+ * @param rackedL beer to be racked, litres
+ * @param losses the volume ledger from the FV to racking
+ * @param primingDegrees gravity that primings bring, excess degrees
+ * @param rackingGravity gravity at racking for the wanted condition; empty where no condition is wanted or it can't be told
+ * @param heldVolumes carbon dioxide in the beer before racking, volumes; empty where it can't be told
+ * @param strength true strength by Balling, Tabarié and OIML R 22, with nothing rounded; empty without an FG
+ */
+public record Fermented(
+        Optional<Gravity> fg,
+        double rackedL,
+        Ledger losses,
+        double primingDegrees,
+        Optional<Gravity> rackingGravity,
+        OptionalDouble heldVolumes,
+        Optional<Strength> strength) {
+
+    static Fermented of(Plant plant, Intent intent, Gravity og, double collectedL, double[] hopKg) {
+        double fvL = collectedL * plant.losses().fvShare();
+        double tankL = (collectedL - fvL) * plant.losses().tankShare();
+        double dryHopL = 0;
+        for (int i = 0; i < hopKg.length; i++) {
+            Intent.Hop hop = intent.hops().get(i);
+            if (hop.use() instanceof HopUse.DryHopTank) {
+                dryHopL += HopRules.tankHeld(plant, hop.use(), hop.now().form(), hopKg[i]);
+            }
+        }
+        double rackedL = HopRules.rackedL(plant, collectedL, dryHopL);
+        if (!(rackedL > 0)) {
+            throw new IllegalArgumentException(
+                    intent.recipe().name() + ": expected beer left to rack, found that the losses take all of it");
+        }
+        Ledger ledger = new Ledger(
+                "beer",
+                "L",
+                List.of(Ledger.Line.of("collected in the FV", collectedL)),
+                List.of(
+                        Ledger.Line.of("left in the FV with yeast and trub", fvL),
+                        Ledger.Line.of("left in the conditioning tank", tankL),
+                        Ledger.Line.of("held by dry hops in the tank", dryHopL),
+                        Ledger.Line.of("racked", rackedL)));
+        Optional<Gravity> fg = intent.recipe().targets().apparentAttenuation().stream()
+                .mapToObj(share -> Attenuation.fgFrom(og, share))
+                .findFirst();
+        double primings = primingDegrees(intent.additions());
+        OptionalDouble held = heldVolumes(plant);
+        Optional<Gravity> racking = Optional.empty();
+        OptionalDouble wanted = intent.recipe().targets().volumesOfCondition();
+        if (fg.isPresent() && wanted.isPresent() && held.isPresent()) {
+            Gravity needed = Condition.racking(fg.get(), wanted.getAsDouble(), held.getAsDouble());
+            double lessPrimings = needed.excessDegrees() - primings;
+            racking = Optional.of(
+                    Gravity.ofDegrees(Math.max(fg.get().excessDegrees(), lessPrimings)));
+        }
+        Optional<Strength> strength =
+                fg.map(gravity -> TrueStrength.of(og, gravity).abv());
+        return new Fermented(fg, rackedL, ledger, primings, racking, held, strength);
+    }
+
+    /** Degrees that primings add: kilograms for each hectolitre racked, times L°/kg, over 100 L. */
+    static double primingDegrees(List<Intent.Addition> additions) {
+        double degrees = 0;
+        for (Intent.Addition addition : additions) {
+            if (addition.into() == Recipe.Into.PRIMINGS) {
+                degrees += addition.perHl() * addition.primingHwe() / 100;
+            }
+        }
+        return degrees;
+    }
+
+    private static OptionalDouble heldVolumes(Plant plant) {
+        if (plant.heldCarbonDioxide().isPresent()) {
+            return plant.heldCarbonDioxide();
+        }
+        return plant.warmestCelsius().isPresent()
+                ? OptionalDouble.of(Condition.volumesFromGramsPerLitre(Condition.equilibriumGramsPerLitre(
+                        plant.warmestCelsius().getAsDouble(), 0)))
+                : OptionalDouble.empty();
+    }
+
+    List<Finding> findings(Intent intent) {
+        List<Finding> findings = new ArrayList<>();
+        if (fg.isEmpty()) {
+            findings.add(Finding.note(
+                    "no apparent attenuation or FG is stated, so strength, duty and racking gravity are left out",
+                    "add it to the recipe, such as 76 %"));
+        }
+        OptionalDouble wanted = intent.recipe().targets().volumesOfCondition();
+        if (wanted.isPresent() && heldVolumes.isEmpty()) {
+            findings.add(Finding.note(
+                    "racking gravity left out: it is not stated what carbon dioxide the beer holds before racking",
+                    "state the plant's held condition or its warmest temperature"));
+        }
+        if (primingDegrees > 0) {
+            findings.add(Finding.caution(
+                    "primings ferment in the closed container: check the dose and the sugar left at racking before filling",
+                    "over-primed bottles burst; keep within the pressure that the bottle maker states"));
+        }
+        return findings;
+    }
+}
