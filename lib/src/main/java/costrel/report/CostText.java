@@ -1,0 +1,213 @@
+package costrel.report;
+
+import costrel.cost.ContainerCost;
+import costrel.cost.CostFinding;
+import costrel.cost.CostGroup;
+import costrel.cost.CostLine;
+import costrel.cost.CostSheet;
+import costrel.cost.DutyFigure;
+import costrel.cost.YieldChain;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.Money;
+
+/** A cost sheet as text: every line, what it adds up to, and the pint in each container. */
+public final class CostText {
+
+    private static final int WIDTH = 110;
+
+    private CostText() {}
+
+    /**
+     * The whole sheet.
+     *
+     * @param sheet the cost sheet
+     * @return lines of text
+     */
+    public static String of(CostSheet sheet) {
+        StringBuilder text = new StringBuilder();
+        text.append(sheet.batch().beer())
+                .append(", cost of one gyle at the prices of ")
+                .append(sheet.batch().costedOn())
+                .append(", duty point ")
+                .append(sheet.batch().dutyOn())
+                .append(", all without VAT\n");
+        text.append(lines("the gyle", sheet.gyleLines(), sheet.gyleCost()));
+        for (ContainerCost container : sheet.containers()) {
+            List<CostLine> lines = new ArrayList<>(container.lines());
+            text.append(container(container, lines));
+        }
+        text.append(containers(sheet)).append(yield(sheet.yieldChain()));
+        for (ContainerCost container : sheet.containers()) {
+            if (container.count() > 0) {
+                text.append(Figures.folded(duty(container.duty()), 2, WIDTH));
+            }
+        }
+        return text.append(notes(sheet)).toString();
+    }
+
+    private static String lines(String heading, List<CostLine> lines, Money total) {
+        TextTable table = TextTable.of(heading, "", "#amount", "unit", "#price £/unit", "supplier or basis", "#£");
+        for (CostLine line : lines) {
+            row(table, line);
+        }
+        table.total("", "", "", "", "", "", total.getAmount().toPlainString());
+        return table.text(2);
+    }
+
+    private static void row(TextTable table, CostLine line) {
+        table.row(
+                line.group().label(),
+                line.item(),
+                number(line.amount(), 3),
+                line.unit(),
+                line.unitPrice().map(price -> number(price.value(), 4)).orElse(""),
+                line.supplier().isEmpty() ? line.remark() : line.supplier(),
+                line.value().getAmount().toPlainString());
+    }
+
+    private static String container(ContainerCost container, List<CostLine> lines) {
+        TextTable table = TextTable.of(
+                container.count() + " × " + container.container().name(),
+                "",
+                "#amount",
+                "unit",
+                "#price £/unit",
+                "supplier or basis",
+                "#£");
+        table.row(
+                "share of the gyle",
+                "",
+                number(container.share().movePointRight(2), 2),
+                "%",
+                "",
+                "",
+                container.gyleShare().getAmount().toPlainString());
+        lines.forEach(line -> row(table, line));
+        table.total("", "", "", "", "", "", container.total().getAmount().toPlainString());
+        return table.text(2);
+    }
+
+    /**
+     * The containers and the mix, each to the pint.
+     *
+     * @param sheet the cost sheet
+     * @return a table
+     */
+    public static String containers(CostSheet sheet) {
+        TextTable table = TextTable.of(
+                "in", "#filled", "#gyle £", "#packaging £", "#duty £", "#total £", "#each £", "#pints", "#pence a pint");
+        Money gyle = Money.zero(sheet.total().getCurrencyUnit());
+        Money packaging = gyle;
+        Money duty = gyle;
+        for (ContainerCost container : sheet.containers()) {
+            Money ofDuty = container.duty().duty();
+            Money ofPackaging = container.total().minus(container.gyleShare()).minus(ofDuty);
+            gyle = gyle.plus(container.gyleShare());
+            packaging = packaging.plus(ofPackaging);
+            duty = duty.plus(ofDuty);
+            table.row(
+                    container.container().name(),
+                    String.valueOf(container.count()),
+                    amount(container.gyleShare()),
+                    amount(ofPackaging),
+                    amount(ofDuty),
+                    amount(container.total()),
+                    amount(container.perContainer()),
+                    number(container.saleablePints(), 1),
+                    container.pencePerPint().toPlainString());
+        }
+        table.total(
+                "all",
+                "",
+                amount(gyle),
+                amount(packaging),
+                amount(duty),
+                amount(sheet.total()),
+                "",
+                number(sheet.yieldChain().saleablePints(), 1),
+                sheet.pencePerPint().toPlainString());
+        return table.text(2);
+    }
+
+    /**
+     * Where the money goes, group by group.
+     *
+     * @param sheet the cost sheet
+     * @return a table
+     */
+    public static String groups(CostSheet sheet) {
+        TextTable table = TextTable.of("cost of the gyle, without VAT", "#£", "#pence a pint");
+        PaperSum pence = new PaperSum(2);
+        BigDecimal pints = sheet.yieldChain().saleablePints();
+        for (CostGroup group : CostGroup.values()) {
+            Money sum = sheet.sumOf(group);
+            if (!sum.isZero()) {
+                double each = sum.getAmount().doubleValue() * 100 / pints.doubleValue();
+                pence.step(each);
+                table.row(group.label(), amount(sum), Figures.fixed(each, 2));
+            }
+        }
+        table.total("all", amount(sheet.total()), sheet.pencePerPint().toPlainString());
+        return table.text(2);
+    }
+
+    private static String yield(YieldChain chain) {
+        TextTable table = TextTable.of("yield", "#L", "#lost L", "in");
+        PaperSum litres = new PaperSum(1);
+        for (YieldChain.Step step : chain.steps()) {
+            if (step.label().equals("collected")) {
+                litres.step(step.litres().doubleValue());
+                table.row("collected", litres.total());
+            } else if (step.lossL().signum() > 0) {
+                String lost = litres.step(-step.lossL().doubleValue());
+                table.row("= " + step.label(), litres.total(), lost, step.lostIn());
+            }
+        }
+        return table.text(2);
+    }
+
+    private static String duty(DutyFigure duty) {
+        return "duty on " + duty.count() + " × " + duty.container().name() + ": "
+                + duty.strength().toPlainString() + " % (" + duty.rule().label() + "), "
+                + number(duty.dutiableL(), 2) + " L, " + number(duty.pureAlcoholL(), 4)
+                + " L of pure alcohol at £" + duty.payableRate().toPlainString() + " (full rate £"
+                + duty.rate().ratePerLpa().toPlainString() + ", relief £"
+                + duty.relief().discount().toPlainString() + ") = " + amount(duty.duty())
+                + ", rounded down to the penny";
+    }
+
+    /**
+     * Findings, cautions, what is left out and what was assumed.
+     *
+     * @param sheet the cost sheet
+     * @return a line or more for each
+     */
+    public static String notes(CostSheet sheet) {
+        StringBuilder text = new StringBuilder();
+        for (CostFinding finding : sheet.findings()) {
+            text.append(Figures.folded("finding: " + finding.text(), 2, WIDTH));
+        }
+        for (CostFinding caution : sheet.cautions()) {
+            text.append(Figures.folded("caution: " + caution.text(), 2, WIDTH));
+        }
+        if (!sheet.leftOut().isEmpty()) {
+            text.append(Figures.folded("left out: " + String.join("; ", sheet.leftOut()), 2, WIDTH));
+        }
+        if (!sheet.defaultsUsed().isEmpty()) {
+            text.append(Figures.folded("assumed: " + String.join("; ", sheet.defaultsUsed()), 2, WIDTH));
+        }
+        return text.toString();
+    }
+
+    private static String amount(Money money) {
+        return money.getAmount().toPlainString();
+    }
+
+    static String number(BigDecimal value, int decimals) {
+        BigDecimal shown = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (shown.scale() < 0 ? shown.setScale(0) : shown).toPlainString();
+    }
+}

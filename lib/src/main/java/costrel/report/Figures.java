@@ -1,0 +1,70 @@
+package costrel.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** Figures as sheets print them. Rounding here is for reading only. */
+final class Figures {
+
+    private static final double LITRES_PER_BARREL = 163.65924;
+
+    private Figures() {}
+
+    static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    static String fixed(OptionalDouble value, int decimals) {
+        return value.isPresent() ? fixed(value.getAsDouble(), decimals) : "";
+    }
+
+    static String percent(double share, int decimals) {
+        return fixed(share * 100, decimals) + " %";
+    }
+
+    static String pounds(BigDecimal amount) {
+        return (amount.signum() < 0 ? "-£" : "£")
+                + amount.abs().setScale(2, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    static String pence(BigDecimal pounds) {
+        return pounds.movePointRight(2).setScale(2, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    static String degrees(double excess) {
+        return fixed(1 + excess / 1000, 4);
+    }
+
+    /** Litres, and barrels beside them. */
+    static String brewLength(double litres) {
+        String barrels = fixed(litres / LITRES_PER_BARREL, 2).replaceAll("\\.?0+$", "");
+        return barrels + " brl (" + fixed(litres, 0) + " L)";
+    }
+
+    /** Words joined and folded at a width, every line indented. */
+    static String folded(String text, int indent, int width) {
+        StringBuilder all = new StringBuilder();
+        StringBuilder line = new StringBuilder(" ".repeat(indent));
+        int used = 0;
+        for (String word : text.split(" ")) {
+            if (used > 0 && line.length() + 1 + word.length() > width) {
+                all.append(line).append('\n');
+                line = new StringBuilder(" ".repeat(indent + 2));
+                used = 0;
+            }
+            if (used++ > 0) {
+                line.append(' ');
+            }
+            line.append(word);
+        }
+        return all.append(line).append('\n').toString();
+    }
+
+    static String joined(List<String> parts) {
+        return String.join(", ", parts);
+    }
+}
