@@ -1,8 +1,22 @@
-/** Scales recipes between brew lengths and plants, puts hop lots into them, and costs every pint. */
+/**
+ * Costrel: recipes of cask beer moved between brew lengths and plants, adapted to new hop lots, and costed to the pint.
+ */
 module costrel {
     requires transitive java.measure;
     requires transitive org.joda.money;
     requires org.apache.commons.csv;
     requires tech.units.indriya;
     requires static org.jspecify;
+
+    exports costrel.measure;
+    exports costrel.explain;
+    exports costrel.wort;
+    exports costrel.hops;
+    exports costrel.recipe;
+    exports costrel.plant;
+    exports costrel.scaling;
+    exports costrel.cost;
+    exports costrel.tables;
+    exports costrel.brewery;
+    exports costrel.report;
 }
