@@ -25,4 +25,15 @@ public enum AlphaMethod {
     public String label() {
         return label;
     }
+
+    /**
+     * Reads a label back, without regard to case and blanks.
+     *
+     * @param text a label
+     * @return the method
+     * @throws IllegalArgumentException for any other text; the message lists the labels
+     */
+    public static AlphaMethod parse(String text) {
+        return Labels.parse("method of the alpha acid", values(), AlphaMethod::label, text);
+    }
 }

@@ -27,4 +27,15 @@ public enum HopForm {
     public String label() {
         return label;
     }
+
+    /**
+     * Reads a label back, without regard to case and blanks.
+     *
+     * @param text a label
+     * @return the form
+     * @throws IllegalArgumentException for any other text; the message lists the labels
+     */
+    public static HopForm parse(String text) {
+        return Labels.parse("form of hops", values(), HopForm::label, text);
+    }
 }

@@ -9,11 +9,11 @@ import java.util.OptionalDouble;
  *
  * @param id the brewery's or merchant's lot number
  * @param variety name of the variety
- * @param cropYear the year of the harvest
+ * @param cropYear the year of the harvest, 1900 to 2200
  * @param form leaf, pellets or extract
- * @param analyses at least one, sorted by date
- * @param stockKg kilograms on hand; empty where not stated
- * @param storeCelsius temperature of the store; empty where not stated
+ * @param analyses at least one; sorted by date, those of one day in the order given
+ * @param stockKg kilograms on hand, 0 or more; empty where not stated
+ * @param storeCelsius temperature of the store, °C, −40 to 50; empty where not stated
  * @param packing how the lot is packed
  */
 public record HopLot(
@@ -49,6 +49,17 @@ public record HopLot(
         public String label() {
             return label;
         }
+
+        /**
+         * Reads a label back, without regard to case and blanks.
+         *
+         * @param text a label
+         * @return the packing
+         * @throws IllegalArgumentException for any other text; the message lists the labels
+         */
+        public static Packing parse(String text) {
+            return Labels.parse("packing of hops", values(), Packing::label, text);
+        }
     }
 
     public HopLot {
@@ -58,10 +69,21 @@ public record HopLot(
         if (analyses.isEmpty()) {
             throw new IllegalArgumentException("hop lot " + id + ": expected at least one analysis, found none");
         }
-        if (stockKg.isPresent() && !(stockKg.getAsDouble() >= 0 && stockKg.getAsDouble() < 1e9)) {
-            throw new IllegalArgumentException(
-                    "hop lot " + id + ": expected a stock of 0 kg or more, found " + stockKg.getAsDouble());
+        if (variety.isBlank()) {
+            throw new IllegalArgumentException("hop lot " + id + ": expected a variety, found nothing");
         }
-        analyses = analyses.stream().sorted(Comparator.comparing(HopAnalysis::date)).toList();
+        if (!(cropYear >= 1900 && cropYear <= 2200)) {
+            throw new IllegalArgumentException(
+                    "hop lot " + id + ": expected a crop year such as 2026, found " + cropYear);
+        }
+        if (stockKg.isPresent()) {
+            Limits.within("stock of hop lot " + id, stockKg.getAsDouble(), 0, 1e9, " kg");
+        }
+        if (storeCelsius.isPresent()) {
+            Limits.within("store of hop lot " + id, storeCelsius.getAsDouble(), -40, 50, " °C");
+        }
+        analyses = analyses.stream()
+                .sorted(Comparator.comparing(HopAnalysis::date))
+                .toList();
     }
 }

@@ -23,9 +23,9 @@ public record HopOnTheDay(
         String route) {
 
     public HopOnTheDay {
-        if (!(alpha >= 0 && alpha < 1)) {
-            throw new IllegalArgumentException(
-                    "alpha of " + lot + ": expected 0 % to under 100 %, found " + alpha * 100 + " %");
+        alpha = Limits.shareUnderOne("alpha acid of " + lot, alpha);
+        if (oilMlPer100g.isPresent()) {
+            Limits.within("oil of " + lot, oilMlPer100g.getAsDouble(), 0, 20, " mL/100 g");
         }
     }
 }

@@ -1,6 +1,6 @@
 package costrel.hops;
 
-import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** Where in the process a hop addition goes, with the minutes that matter there. */
 public sealed interface HopUse {
@@ -19,6 +19,15 @@ public sealed interface HopUse {
      */
     default boolean holdsWort() {
         return true;
+    }
+
+    /**
+     * Whether the hops go into the beer and not into the wort.
+     *
+     * @return true for dry hops in tank and in cask
+     */
+    default boolean isDryHop() {
+        return false;
     }
 
     /** Added to the mash. */
@@ -45,14 +54,11 @@ public sealed interface HopUse {
     /**
      * Added to the boiling copper.
      *
-     * @param minutesBeforeCast minutes of boil left, 0 or more
+     * @param minutesBeforeCast minutes of boil left, 0 to 600
      */
     record Copper(double minutesBeforeCast) implements HopUse {
         public Copper {
-            if (!(minutesBeforeCast >= 0 && minutesBeforeCast <= 600)) {
-                throw new IllegalArgumentException(
-                        "copper addition: expected 0 to 600 min before cast, found " + minutesBeforeCast);
-            }
+            minutesBeforeCast = Limits.within("copper addition", minutesBeforeCast, 0, 600, " min before cast");
         }
 
         @Override
@@ -69,7 +75,8 @@ public sealed interface HopUse {
     record HotStand(double minutes) implements HopUse {
         public HotStand {
             if (!(minutes >= 0)) {
-                throw new IllegalArgumentException("hot stand: expected 0 min or more, found " + minutes);
+                throw new IllegalArgumentException(
+                        "hot stand: expected 0 min or more, found " + Limits.plain(minutes) + " min");
             }
         }
 
@@ -98,6 +105,11 @@ public sealed interface HopUse {
         public boolean holdsWort() {
             return false;
         }
+
+        @Override
+        public boolean isDryHop() {
+            return true;
+        }
     }
 
     /** Added to each cask at racking. */
@@ -111,6 +123,45 @@ public sealed interface HopUse {
         public boolean holdsWort() {
             return false;
         }
+
+        @Override
+        public boolean isDryHop() {
+            return true;
+        }
+    }
+
+    /**
+     * The use of a label, with its minutes where it has any.
+     *
+     * @param label one of the labels, without regard to case and blanks
+     * @param minutes minutes before cast of a copper addition; minutes before the end of the stand for a hot stand, which is
+     *     the whole stand without them; empty for every other use
+     * @return the use
+     * @throws IllegalArgumentException for another label, for copper without minutes, or for minutes with a use that has none
+     */
+    static HopUse of(String label, OptionalDouble minutes) {
+        HopUse[] uses = {
+            new Mash(),
+            new FirstWort(),
+            new Copper(0),
+            new HotStand(Double.POSITIVE_INFINITY),
+            new Hopback(),
+            new DryHopTank(),
+            new DryHopCask()
+        };
+        HopUse use = Labels.parse("use of hops", uses, HopUse::label, label);
+        if (use instanceof Copper) {
+            return new Copper(minutes.orElseThrow(() ->
+                    new IllegalArgumentException("copper addition: expected minutes before cast, found nothing")));
+        }
+        if (minutes.isEmpty()) {
+            return use;
+        }
+        if (use instanceof HotStand) {
+            return new HotStand(minutes.getAsDouble());
+        }
+        throw new IllegalArgumentException(
+                use.label() + ": expected no minutes, found " + Limits.plain(minutes.getAsDouble()) + " min");
     }
 
     /**
@@ -120,17 +171,11 @@ public sealed interface HopUse {
      */
     default String text() {
         if (this instanceof Copper c) {
-            return "copper " + trimmed(c.minutesBeforeCast()) + " min";
+            return "copper " + Limits.rounded(c.minutesBeforeCast(), 1) + " min";
         }
         if (this instanceof HotStand s && !Double.isInfinite(s.minutes())) {
-            return "hot stand " + trimmed(s.minutes()) + " min";
+            return "hot stand " + Limits.rounded(s.minutes(), 1) + " min";
         }
         return label();
-    }
-
-    private static String trimmed(double minutes) {
-        return minutes == Math.rint(minutes)
-                ? String.format(Locale.ROOT, "%.0f", minutes)
-                : String.format(Locale.ROOT, "%.1f", minutes);
     }
 }

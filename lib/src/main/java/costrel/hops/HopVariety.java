@@ -28,4 +28,27 @@ public record HopVariety(
         OptionalDouble cohumuloneLow,
         OptionalDouble cohumuloneHigh,
         OptionalDouble retainedSixMonths,
-        String source) {}
+        String source) {
+
+    public HopVariety {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("hop variety: expected a name, found nothing");
+        }
+        requireRising("alpha acid of " + name, 100, 100, " %", alphaLow, alphaMean, alphaHigh);
+        requireRising("oil of " + name, 1, 20, " mL/100 g", oilLow, oilHigh);
+        requireRising("cohumulone of " + name, 100, 100, " %", cohumuloneLow, cohumuloneHigh);
+        if (retainedSixMonths.isPresent()) {
+            Limits.shareOverZero("alpha acid of " + name + " left after six months", retainedSixMonths.getAsDouble());
+        }
+    }
+
+    /** Refuses figures, as shown to a reader, that fall from one to the next or leave the range; missing ones are passed over. */
+    private static void requireRising(String what, double scale, double most, String unit, OptionalDouble... figures) {
+        double least = 0;
+        for (OptionalDouble figure : figures) {
+            if (figure.isPresent()) {
+                least = Limits.within(what, figure.getAsDouble() * scale, least, most, unit);
+            }
+        }
+    }
+}

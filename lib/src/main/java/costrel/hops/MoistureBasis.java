@@ -23,4 +23,15 @@ public enum MoistureBasis {
     public String label() {
         return label;
     }
+
+    /**
+     * Reads a label back, without regard to case and blanks.
+     *
+     * @param text a label
+     * @return the basis
+     * @throws IllegalArgumentException for any other text; the message lists the labels
+     */
+    public static MoistureBasis parse(String text) {
+        return Labels.parse("basis of the alpha acid", values(), MoistureBasis::label, text);
+    }
 }

@@ -22,7 +22,8 @@ public interface Utilisation {
      *
      * @param use where and when the hops go in
      * @param boil the boil they go into
-     * @return the utilisation on collected wort
+     * @return the utilisation on what the convention speaks of
+     * @throws IllegalArgumentException if the convention has no figure for the use, or the hops would boil longer than the wort
      */
     UtilisationFigure of(HopUse use, BoilContext boil);
 }
