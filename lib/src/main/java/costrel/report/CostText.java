@@ -39,7 +39,7 @@ public final class CostText {
             List<CostLine> lines = new ArrayList<>(container.lines());
             text.append(container(container, lines));
         }
-        text.append(containers(sheet)).append(yield(sheet.yieldChain()));
+        text.append(containers(sheet)).append(yieldChain(sheet.yieldChain()));
         for (ContainerCost container : sheet.containers()) {
             if (container.count() > 0) {
                 text.append(Figures.folded(duty(container.duty()), 2, WIDTH));
@@ -146,15 +146,14 @@ public final class CostText {
             Money sum = sheet.sumOf(group);
             if (!sum.isZero()) {
                 double each = sum.getAmount().doubleValue() * 100 / pints.doubleValue();
-                pence.step(each);
-                table.row(group.label(), amount(sum), Figures.fixed(each, 2));
+                table.row(group.label(), amount(sum), pence.step(each));
             }
         }
         table.total("all", amount(sheet.total()), sheet.pencePerPint().toPlainString());
         return table.text(2);
     }
 
-    private static String yield(YieldChain chain) {
+    private static String yieldChain(YieldChain chain) {
         TextTable table = TextTable.of("yield", "#L", "#lost L", "in");
         PaperSum litres = new PaperSum(1);
         for (YieldChain.Step step : chain.steps()) {
@@ -163,7 +162,7 @@ public final class CostText {
                 table.row("collected", litres.total());
             } else if (step.lossL().signum() > 0) {
                 String lost = litres.step(-step.lossL().doubleValue());
-                table.row("= " + step.label(), litres.total(), lost, step.lostIn());
+                table.row("= " + step.label(), litres.total(), lost.replace("-", ""), step.lostIn());
             }
         }
         return table.text(2);

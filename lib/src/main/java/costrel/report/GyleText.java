@@ -1,5 +1,6 @@
 package costrel.report;
 
+import costrel.hops.HopOnTheDay;
 import costrel.plant.Plant;
 import costrel.scaling.Finding;
 import costrel.scaling.Fermented;
@@ -151,7 +152,43 @@ public final class GyleText {
                 kg.total(),
                 weighed ? weighedKg.total() : "",
                 ebu.total());
-        StringBuilder text = new StringBuilder(table.text(2));
+        return table.text(2) + routes(gyle) + weighed(gyle);
+    }
+
+    /**
+     * The hop additions as they were and as they are now.
+     *
+     * @param gyle the gyle
+     * @return a table
+     */
+    public static String hopChange(Gyle gyle) {
+        boolean weighed = gyle.weighed().isPresent();
+        TextTable table = TextTable.of(
+                "hops", "use", "holds", "was lot", "#alpha %", "#g/hL", "now lot", "#alpha %", "#g/hL",
+                weighed ? "#weigh out kg" : "#kg, not for weighing", "#EBU");
+        PaperSum kg = new PaperSum(3);
+        PaperSum ebu = new PaperSum(2);
+        for (int i = 0; i < gyle.hops().size(); i++) {
+            Gyle.Hop hop = gyle.hops().get(i);
+            HopOnTheDay was = gyle.intent().hops().get(i).asRead();
+            table.row(
+                    hop.hop().variety(),
+                    hop.use().text(),
+                    hop.holds().label(),
+                    was.lot(),
+                    Figures.fixed(was.alpha() * 100, 2),
+                    Figures.fixed(hop.wasGramsPerHl(), 1),
+                    hop.hop().lot(),
+                    Figures.fixed(hop.hop().alpha() * 100, 2),
+                    Figures.fixed(hop.gramsPerHl(), 1),
+                    kg.add(hop.weighedKg()),
+                    ebu.add(hop.ebu()));
+        }
+        table.total("", "", "", "", "", "", "", "", "", kg.total(), ebu.total());
+        return table.text(2) + routes(gyle) + weighed(gyle);
+    }
+
+    private static String routes(Gyle gyle) {
         List<String> routes = new ArrayList<>();
         for (Gyle.Hop hop : gyle.hops()) {
             String route = hop.hop().lot() + ": " + hop.hop().route();
@@ -159,7 +196,11 @@ public final class GyleText {
                 routes.add(route);
             }
         }
-        text.append(Figures.folded("alpha on the day by " + String.join("; ", routes), 2, WIDTH));
+        return routes.isEmpty() ? "" : Figures.folded("alpha on the day by " + String.join("; ", routes), 2, WIDTH);
+    }
+
+    private static String weighed(Gyle gyle) {
+        StringBuilder text = new StringBuilder();
         gyle.weighed()
                 .ifPresent(drift -> text.append("  as weighed out: OG ")
                         .append(Figures.degrees(drift.ogDegrees()))
@@ -230,12 +271,12 @@ public final class GyleText {
             table.row("+ copper sugars", litres.step(sugars));
         }
         hot(table, "= copper up", litres, gyle.copperUpDegrees(), up, boiling);
-        table.row("- boiled off", litres.step(cast - up));
+        table.row("- boiled off", less(litres, up - cast));
         hot(table, "= in the copper at cast", litres, gyle.castDegrees(), cast, boiling);
         for (Ledger.Line line : gyle.volume().out()) {
             boolean loss = !line.label().equals("boiled off") && !line.label().equals("collected in the FV");
             if (loss && line.amount() > 0) {
-                table.row("- " + line.label(), litres.step(-line.amount()));
+                table.row("- " + line.label(), less(litres, line.amount()));
             }
         }
         double back = gyle.volume().amount("liquoring back");
@@ -246,7 +287,7 @@ public final class GyleText {
         Fermented beer = gyle.beer();
         for (Ledger.Line line : beer.losses().out()) {
             if (!line.label().equals("racked") && line.amount() > 0) {
-                table.row("- " + line.label(), litres.step(-line.amount()));
+                table.row("- " + line.label(), less(litres, line.amount()));
             }
         }
         table.row(
@@ -256,6 +297,12 @@ public final class GyleText {
                         .map(gravity -> Figures.degrees(gravity.excessDegrees()))
                         .orElse(""));
         return table.text(2);
+    }
+
+    /** A loss, printed without its sign. */
+    private static String less(PaperSum litres, double loss) {
+        String step = litres.step(-loss);
+        return step.startsWith("-") ? step.substring(1) : step;
     }
 
     private static void hot(

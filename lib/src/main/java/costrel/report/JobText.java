@@ -52,7 +52,7 @@ public final class JobText {
                 .append('\n')
                 .append(GyleText.grist(gyle))
                 .append(Figures.folded(water(gyle), 2, WIDTH));
-        text.append("\n3  With the hops in store\n").append(GyleText.hops(gyle));
+        text.append("\n3  With the hops in store\n").append(GyleText.hopChange(gyle));
         CostSheet sheet = brew.cost();
         text.append("\n4  What it costs, at the prices of ")
                 .append(sheet.batch().costedOn())

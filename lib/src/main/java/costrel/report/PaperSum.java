@@ -25,7 +25,7 @@ final class PaperSum {
     String step(double change) {
         exact += change;
         BigDecimal after = new BigDecimal(Figures.fixed(exact, decimals));
-        BigDecimal shown = after.subtract(printed).abs();
+        BigDecimal shown = after.subtract(printed);
         printed = after;
         return shown.toPlainString();
     }

@@ -1,0 +1,241 @@
+package costrel.brewery;
+
+import costrel.cost.Container;
+import costrel.cost.DutySchedule;
+import costrel.cost.PackageItem;
+import costrel.cost.PriceList;
+import costrel.cost.PriceRow;
+import costrel.cost.ProductionYears;
+import costrel.cost.Rate;
+import costrel.hops.AlphaMethodFactors;
+import costrel.hops.HopLot;
+import costrel.hops.HopVariety;
+import costrel.plant.Plant;
+import costrel.recipe.Catalogue;
+import costrel.recipe.GristMaterial;
+import costrel.recipe.Names;
+import costrel.recipe.Recipe;
+import costrel.recipe.Supply;
+import costrel.tables.BrewerySettings;
+import costrel.tables.BrewerySettingsReader;
+import costrel.tables.ContainerReader;
+import costrel.tables.CsvSource;
+import costrel.tables.GristMaterialReader;
+import costrel.tables.HopLotReader;
+import costrel.tables.HopVarietyReader;
+import costrel.tables.IngredientTables;
+import costrel.tables.Loaded;
+import costrel.tables.MaltLotReader;
+import costrel.tables.NameCheck;
+import costrel.tables.PackageReader;
+import costrel.tables.PackagingPlanReader;
+import costrel.tables.PlantReader;
+import costrel.tables.PriceReader;
+import costrel.tables.ProductionReader;
+import costrel.tables.RateReader;
+import costrel.tables.RecipeReader;
+import costrel.tables.SupplyReader;
+import costrel.tables.TableProblem;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** Reads every file of a brewery's folder and gathers every fault before it gives up. */
+final class FolderReader {
+
+    private final Path folder;
+    private final List<TableProblem> problems = new ArrayList<>();
+    private final List<String> assumed = new ArrayList<>();
+
+    private FolderReader(Path folder) {
+        this.folder = folder;
+    }
+
+    static Loaded<Brewery> read(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return Loaded.refused(List.of(new TableProblem(
+                    String.valueOf(folder.getFileName()),
+                    0,
+                    "",
+                    Files.exists(folder) ? "a file" : "nothing",
+                    "a brewery's folder with brewery.csv, plants.csv and recipes in it")));
+        }
+        FolderReader reader = new FolderReader(folder);
+        Optional<Brewery> brewery = reader.brewery();
+        return brewery.isPresent() && reader.problems.isEmpty()
+                ? Loaded.of(brewery.get(), reader.assumed)
+                : Loaded.refused(reader.problems);
+    }
+
+    private Optional<Brewery> brewery() {
+        Optional<BrewerySettings> settings = needed("brewery.csv", BrewerySettingsReader::read);
+        Map<String, GristMaterial> materials = overlaid(
+                IngredientTables.materials(), "grist-materials.csv", GristMaterialReader::read, GristMaterial::name);
+        Map<String, HopVariety> varieties = overlaid(
+                IngredientTables.varieties(), "hop-varieties.csv", HopVarietyReader::read, HopVariety::name);
+        Map<String, Supply> supplies =
+                overlaid(IngredientTables.supplies(), "supplies.csv", SupplyReader::read, Supply::name);
+        Map<String, Container> containers =
+                overlaid(IngredientTables.containers(), "containers.csv", ContainerReader::read, Container::name);
+        List<Catalogue.MaltLot> maltLots =
+                wanted("malt-lots.csv", source -> MaltLotReader.read(source, materials), List::of);
+        List<HopLot> hopLots = wanted("hop-lots.csv", HopLotReader::read, List::of);
+        Map<String, Plant> plants = byName(needed("plants.csv", PlantReader::read).orElse(List.of()), Plant::name);
+        Catalogue catalogue =
+                new Catalogue(materials, maltLots, varieties, byName(hopLots, HopLot::id), supplies);
+        Map<String, Recipe> recipes = recipes(catalogue, plants);
+        PriceList prices = prices();
+        List<Rate> rates = new ArrayList<>();
+        for (Path file : files(folder, "rates*.csv")) {
+            take(RateReader.read(CsvSource.file(file))).ifPresent(rates::addAll);
+        }
+        List<PackageItem> packages = wanted("packages.csv", PackageReader::read, List::of);
+        if (exists("packages.csv")) {
+            problems.addAll(NameCheck.packages(source("packages.csv"), containers.keySet()));
+        }
+        if (exists("hop-lots.csv")) {
+            problems.addAll(NameCheck.hopLots(source("hop-lots.csv"), varieties.keySet()));
+        }
+        Map<String, Map<Container, Double>> plans = plans(containers, recipes);
+        ProductionYears production = wanted("production.csv", ProductionReader::read, ProductionYears::unknown);
+        if (settings.isEmpty() || !problems.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, DutySchedule> duties = IngredientTables.duty();
+        Optional<DutySchedule> duty = Names.find(duties, settings.get().country());
+        if (duty.isEmpty()) {
+            problems.add(new TableProblem(
+                    "brewery.csv",
+                    0,
+                    "country",
+                    settings.get().country(),
+                    "a country with duty tables: " + String.join(", ", duties.keySet())));
+            return Optional.empty();
+        }
+        return Optional.of(new Brewery(
+                settings.get(),
+                catalogue,
+                recipes,
+                plants,
+                prices,
+                rates,
+                containers,
+                packages,
+                plans,
+                duty.get(),
+                production,
+                AlphaMethodFactors.NONE,
+                assumed));
+    }
+
+    private Map<String, Recipe> recipes(Catalogue catalogue, Map<String, Plant> plants) {
+        Map<String, Recipe> recipes = new LinkedHashMap<>();
+        Path inner = folder.resolve("recipes");
+        for (Path file : files(inner, "*.csv")) {
+            String name = "recipes/" + file.getFileName();
+            Optional<Recipe> recipe = take(RecipeReader.read(CsvSource.file(file, name)));
+            problems.addAll(NameCheck.recipe(CsvSource.file(file, name), catalogue, plants.keySet()));
+            recipe.ifPresent(beer -> {
+                Optional<Recipe> twin = Names.find(recipes, beer.name());
+                if (twin.isPresent()) {
+                    problems.add(new TableProblem(
+                            name, 0, "name", beer.name(), "a name that no other recipe in the folder has"));
+                }
+                recipes.put(beer.name(), beer);
+            });
+        }
+        return recipes;
+    }
+
+    private PriceList prices() {
+        List<PriceRow> rows = new ArrayList<>();
+        for (Path file : files(folder, "prices*.csv")) {
+            take(PriceReader.read(CsvSource.file(file))).ifPresent(rows::addAll);
+        }
+        return PriceList.of(rows);
+    }
+
+    private Map<String, Map<Container, Double>> plans(
+            Map<String, Container> containers, Map<String, Recipe> recipes) {
+        if (!exists("packaging-plans.csv")) {
+            return Map.of();
+        }
+        problems.addAll(NameCheck.plans(source("packaging-plans.csv"), containers.keySet(), recipes.keySet()));
+        Map<String, Map<Container, Double>> plans = new LinkedHashMap<>();
+        wanted("packaging-plans.csv", PackagingPlanReader::read, Map::of).forEach((beer, planned) -> {
+            Map<Container, Double> shares = new LinkedHashMap<>();
+            for (PackagingPlanReader.Planned line : planned) {
+                Names.find(containers, line.container())
+                        .ifPresent(container -> shares.merge(container, line.share(), Double::sum));
+            }
+            plans.put(beer, Brewery.ordered(shares));
+        });
+        return plans;
+    }
+
+    private <T> Map<String, T> overlaid(
+            List<T> builtIn, String file, Function<CsvSource, Loaded<List<T>>> reader, Function<T, String> name) {
+        Map<String, T> things = byName(builtIn, name);
+        for (T own : wanted(file, reader, List::of)) {
+            things.keySet().removeIf(key -> Names.folded(key).equals(Names.folded(name.apply(own))));
+            things.put(name.apply(own), own);
+        }
+        return things;
+    }
+
+    private static <T> Map<String, T> byName(List<T> things, Function<T, String> name) {
+        return things.stream()
+                .collect(Collectors.toMap(name, Function.identity(), (first, second) -> second, LinkedHashMap::new));
+    }
+
+    private <T> Optional<T> needed(String file, Function<CsvSource, Loaded<T>> reader) {
+        return take(reader.apply(source(file)));
+    }
+
+    private <T> T wanted(String file, Function<CsvSource, Loaded<T>> reader, Supplier<T> without) {
+        return exists(file) ? take(reader.apply(source(file))).orElseGet(without) : without.get();
+    }
+
+    private <T> Optional<T> take(Loaded<T> loaded) {
+        problems.addAll(loaded.problems());
+        assumed.addAll(loaded.assumed());
+        return loaded.sound() ? Optional.of(loaded.orThrow()) : Optional.empty();
+    }
+
+    private boolean exists(String file) {
+        return Files.exists(folder.resolve(file));
+    }
+
+    private CsvSource source(String file) {
+        return CsvSource.file(folder.resolve(file), file);
+    }
+
+    /** Files of a folder by name, so that price lists are read in the same order everywhere. */
+    private List<Path> files(Path inner, String pattern) {
+        if (!Files.isDirectory(inner)) {
+            return List.of();
+        }
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(inner, pattern)) {
+            found.forEach(files::add);
+        } catch (IOException fault) {
+            problems.add(new TableProblem(
+                    String.valueOf(inner.getFileName()),
+                    0,
+                    "",
+                    String.valueOf(fault.getMessage()),
+                    "a folder that can be read"));
+        }
+        files.sort(java.util.Comparator.comparing(file -> file.getFileName().toString()));
+        return files;
+    }
+}
