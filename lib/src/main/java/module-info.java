@@ -6,7 +6,7 @@ module costrel {
     requires transitive org.joda.money;
     requires org.apache.commons.csv;
     requires tech.units.indriya;
-    requires static org.jspecify;
+    requires static transitive org.jspecify;
 
     exports costrel.measure;
     exports costrel.explain;

@@ -102,6 +102,7 @@ public final class CostText {
         Money gyle = Money.zero(sheet.total().getCurrencyUnit());
         Money packaging = gyle;
         Money duty = gyle;
+        PaperSum pints = new PaperSum(1);
         for (ContainerCost container : sheet.containers()) {
             Money ofDuty = container.duty().duty();
             Money ofPackaging = container.total().minus(container.gyleShare()).minus(ofDuty);
@@ -116,7 +117,7 @@ public final class CostText {
                     amount(ofDuty),
                     amount(container.total()),
                     amount(container.perContainer()),
-                    number(container.saleablePints(), 1),
+                    pints.add(container.saleablePints().doubleValue()),
                     container.pencePerPint().toPlainString());
         }
         table.total(
@@ -127,7 +128,7 @@ public final class CostText {
                 amount(duty),
                 amount(sheet.total()),
                 "",
-                number(sheet.yieldChain().saleablePints(), 1),
+                pints.total(),
                 sheet.pencePerPint().toPlainString());
         return table.text(2);
     }

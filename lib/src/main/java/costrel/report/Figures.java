@@ -50,7 +50,7 @@ final class Figures {
         StringBuilder all = new StringBuilder();
         StringBuilder line = new StringBuilder(" ".repeat(indent));
         int used = 0;
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (used > 0 && line.length() + 1 + word.length() > width) {
                 all.append(line).append('\n');
                 line = new StringBuilder(" ".repeat(indent + 2));

@@ -49,6 +49,7 @@ final class BrewSolver {
      * @param mashedKg weights of the mashed goods
      * @param sugarKg weights of the copper sugars
      */
+    @SuppressWarnings("ArrayRecordComponent") // lives inside one solve and is never compared
     record GristState(
             double castDegrees,
             double mashLitreDegrees,
@@ -65,6 +66,7 @@ final class BrewSolver {
      * @param heldL litres of wort that the spent hops hold
      * @param unmet bitterness that no addition could bring, EBU (negative: more than wanted)
      */
+    @SuppressWarnings("ArrayRecordComponent") // lives inside one solve and is never compared
     record HopState(double[] kg, double[] ebu, UtilisationFigure[] figures, double heldL, double unmet) {}
 
     /**

@@ -21,6 +21,7 @@ final class GristRules {
      * @param sugarKg their weights
      * @param atStart for each sugar, whether it goes in at the start of the boil
      */
+    @SuppressWarnings("ArrayRecordComponent") // lives inside one solve and is never compared
     record Known(
             List<GristMaterial> mashed,
             double[] mashedKg,

@@ -244,6 +244,7 @@ class ScalerTest {
                 plant, 5000, 1, List.of(Sample.malt(Sample.PALE, 700), Sample.malt(silent, 30)), List.of());
         var refused = assertThrows(
                 costrel.recipe.MissingFigureException.class, () -> Scaler.read(recipe, Optional.of(plant)));
-        assertTrue(refused.getMessage().contains("hot water extract of torrefied wheat"), refused.getMessage());
+        String message = String.valueOf(refused.getMessage());
+        assertTrue(message.contains("hot water extract of torrefied wheat"), message);
     }
 }

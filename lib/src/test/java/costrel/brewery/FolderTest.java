@@ -1,0 +1,102 @@
+package costrel.brewery;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import costrel.tables.Loaded;
+import costrel.tables.TableProblem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Faults in a brewery's folder: where they are, what was found, what was expected, and all of them at once. */
+class FolderTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_sound_folder_opens() throws IOException {
+        copySample();
+        Loaded<Brewery> loaded = Brewery.load(folder);
+        assertTrue(loaded.sound(), loaded.problems().toString());
+        assertEquals("Lanternfold", loaded.orThrow().name());
+    }
+
+    @Test
+    void nothing_and_a_file_are_no_folders() throws IOException {
+        assertEquals(
+                "nothing", Brewery.load(folder.resolve("none")).problems().get(0).found());
+        Path file = Files.writeString(folder.resolve("file"), "x");
+        assertEquals("a file", Brewery.load(file).problems().get(0).found());
+    }
+
+    @Test
+    void unknown_names_in_a_recipe_are_found_by_line_with_the_nearest_offered() throws IOException {
+        copySample();
+        change("recipes/wickgate-bitter.csv", "grist,pale ale malt", "grist,pale ale matl");
+        change("recipes/wickgate-bitter.csv", "hops,Challenger,1.10 kg", "hops,Chalenger,1.10 kg");
+        change("recipes/wickgate-bitter.csv", "beer,plant,Pilot", "beer,plant,Pilto");
+        List<TableProblem> problems = Brewery.load(folder).problems();
+        assertEquals(3, problems.size(), problems.toString());
+        assertProblem(problems.get(0), "recipes/wickgate-bitter.csv", 4, "amount", "'Pilto'", "Pilot");
+        assertProblem(problems.get(1), "recipes/wickgate-bitter.csv", 13, "item", "'pale ale matl'", "pale ale malt");
+        assertProblem(problems.get(2), "recipes/wickgate-bitter.csv", 17, "item", "'Chalenger'", "Challenger");
+    }
+
+    @Test
+    void faults_of_several_files_are_all_told_at_once() throws IOException {
+        copySample();
+        change("packaging-plans.csv", "Tallow Mild,kilderkin", "Tallow Mild,kilderkim");
+        change("recipes/tallow-mild.csv", "beer,boil,", "beer,boil,-");
+        Files.delete(folder.resolve("plants.csv"));
+        List<TableProblem> problems = Brewery.load(folder).problems();
+        List<String> files =
+                problems.stream().map(TableProblem::file).distinct().toList();
+        assertTrue(
+                files.containsAll(List.of("packaging-plans.csv", "recipes/tallow-mild.csv", "plants.csv")),
+                files.toString());
+    }
+
+    @Test
+    void what_stands_in_a_cell_stays_text() throws IOException {
+        copySample();
+        change("recipes/wickgate-bitter.csv", "beer,name,Wickgate Bitter", "beer,name,\"=System.exit(3)\"");
+        change("packaging-plans.csv", "Wickgate Bitter", "=System.exit(3)");
+        Loaded<Brewery> loaded = Brewery.load(folder);
+        assertTrue(loaded.sound(), loaded.problems().toString());
+        assertEquals("=System.exit(3)", loaded.orThrow().brew("=System.exit(3)").recipe().name());
+    }
+
+    private static void assertProblem(
+            TableProblem problem, String file, long line, String column, String found, String near) {
+        assertEquals(file, problem.file());
+        assertEquals(line, problem.line(), problem.text());
+        assertEquals(column, problem.column());
+        assertEquals(found, problem.found());
+        assertTrue(problem.expected().contains(near), problem.expected());
+        assertFalse(problem.text().isBlank());
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        Path path = folder.resolve(file);
+        String text = Files.readString(path);
+        assertTrue(text.contains(from), file + " has no '" + from + "'");
+        Files.writeString(path, text.replace(from, to));
+    }
+
+    private void copySample() throws IOException {
+        try (Stream<Path> files = Files.walk(LanternfoldTest.FOLDER)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = folder.resolve(LanternfoldTest.FOLDER.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+    }
+}
