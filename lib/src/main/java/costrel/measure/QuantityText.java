@@ -1,5 +1,6 @@
 package costrel.measure;
 
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -50,6 +51,7 @@ import javax.measure.quantity.Volume;
  */
 public final class QuantityText {
 
+    private static final int CONVERTED_DIGITS = 9;
     private static final int MOST_DECIMALS = 15;
 
     private QuantityText() {}
@@ -227,6 +229,36 @@ public final class QuantityText {
      */
     public static String symbol(Unit<?> unit) {
         return UnitTable.require(unit).symbol();
+    }
+
+    /**
+     * An amount in another unit of its kind, in at most nine significant digits.
+     *
+     * @param amount such as "2 oz/brl"
+     * @param unit the symbol of a unit, such as "g/hL"
+     * @return text such as "34.6445738 g/hL"
+     * @throws QuantityTextException if either is anything else
+     * @throws IllegalArgumentException if the two don't measure the same
+     */
+    public static String convert(String amount, String unit) {
+        Quantity<?> from = any(amount);
+        Unit<?> to = any("1 " + unit).getUnit();
+        if (!from.getUnit().isCompatible(to)) {
+            throw new IllegalArgumentException(
+                    "unit: expected one for what '" + amount + "' measures, found '" + unit + "'");
+        }
+        return converted(from, to);
+    }
+
+    @SuppressWarnings("unchecked") // the units were found compatible
+    private static <Q extends Quantity<Q>> String converted(Quantity<Q> from, Unit<?> to) {
+        Unit<Q> unit = (Unit<Q>) to;
+        double value = Amounts.value(from, unit);
+        String number = Decimals.shortest(value)
+                .round(new MathContext(CONVERTED_DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
+        return UnitTable.require(unit).after(number);
     }
 
     private static <Q extends Quantity<Q>> String printed(Quantity<Q> quantity) {
