@@ -33,9 +33,7 @@ class JavadocTest {
     @Test
     void an_element_without_a_comment_is_found(@TempDir Path out) throws IOException {
         Path file = out.resolve("Bare.java");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 /** A record.
                  * @param x a number */
                 public record Bare(double x) {
@@ -59,10 +57,11 @@ class JavadocTest {
     }
 
     private static List<String> complaints(List<Path> sources, Path out) throws IOException {
-        List<String> arguments = new ArrayList<>(List.of(
-                "-proc:none", "-Xdoclint:all/protected", "-Xmaxwarns", "10000", "-d", out.toString()));
+        List<String> arguments = new ArrayList<>(
+                List.of("-proc:none", "-Xdoclint:all/protected", "-Xmaxwarns", "10000", "-d", out.toString()));
         String modules = System.getProperty("jdk.module.path", "");
-        arguments.addAll(List.of(modules.isEmpty() ? "--class-path" : "--module-path",
+        arguments.addAll(List.of(
+                modules.isEmpty() ? "--class-path" : "--module-path",
                 modules.isEmpty() ? System.getProperty("java.class.path") : modules));
         sources.forEach(file -> arguments.add(file.toString()));
         StringWriter text = new StringWriter();

@@ -122,8 +122,7 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew day(LocalDate brewingDay) {
-        return new Brew(
-                brewery, recipe, plant, litres, Optional.of(brewingDay), dutyDay, lots, sameHops, insist);
+        return new Brew(brewery, recipe, plant, litres, Optional.of(brewingDay), dutyDay, lots, sameHops, insist);
     }
 
     /**
@@ -133,8 +132,7 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew dutyDay(LocalDate dutyPoint) {
-        return new Brew(
-                brewery, recipe, plant, litres, day, Optional.of(dutyPoint), lots, sameHops, insist);
+        return new Brew(brewery, recipe, plant, litres, day, Optional.of(dutyPoint), lots, sameHops, insist);
     }
 
     /**
@@ -176,7 +174,8 @@ public final class Brew {
      * @return the beer, free of any plant
      */
     public Intent beer() {
-        ResolvedRecipe asBrewed = Resolver.resolve(recipe, brewery.catalogue(), recipe.brewed().or(() -> day));
+        ResolvedRecipe asBrewed =
+                Resolver.resolve(recipe, brewery.catalogue(), recipe.brewed().or(() -> day));
         return Scaler.read(asBrewed, recipe.home().map(brewery::plant));
     }
 
@@ -221,7 +220,7 @@ public final class Brew {
                 recipe.brewed(),
                 recipe.brewLengthL(),
                 recipe.targets(),
-                recipe.process(),
+                recipe.method(),
                 recipe.grist(),
                 open,
                 recipe.yeasts(),
@@ -262,8 +261,8 @@ public final class Brew {
     }
 
     private Plant place() {
-        return brewery.plant(plant.orElseThrow(() -> new IllegalArgumentException(
-                recipe.name() + ": expected a plant to brew on, such as on(\"" + brewery.firstPlant() + "\"), found none")));
+        return brewery.plant(plant.orElseThrow(() -> new IllegalArgumentException(recipe.name()
+                + ": expected a plant to brew on, such as on(\"" + brewery.firstPlant() + "\"), found none")));
     }
 
     private double amount() {

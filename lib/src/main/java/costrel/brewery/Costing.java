@@ -43,9 +43,10 @@ final class Costing {
 
     static Batch batch(Brewery brewery, Gyle gyle, LocalDate day, LocalDate dutyDay) {
         if (gyle.weighed().isEmpty()) {
-            throw new IllegalArgumentException(gyle.beerName() + " on " + gyle.plant().name()
-                    + ": expected weights to cost, but they rest on an upper bound of the bitterness;"
-                    + " state the plant's isomerisation recovery, or insist");
+            throw new IllegalArgumentException(
+                    gyle.beerName() + " on " + gyle.plant().name()
+                            + ": expected weights to cost, but they rest on an upper bound of the bitterness;"
+                            + " state the plant's isomerisation recovery, or insist");
         }
         Gravity fg = gyle.beer()
                 .fg()
@@ -61,7 +62,7 @@ final class Costing {
                 gyle.collectedL(),
                 gyle.beer().rackedL(),
                 gyle.weighedMashedKg(),
-                gyle.intent().recipe().process().tankDays(),
+                gyle.intent().recipe().method().tankDays(),
                 og,
                 fg,
                 label.isPresent() ? Optional.of(BigDecimal.valueOf(label.getAsDouble())) : Optional.empty(),
@@ -99,8 +100,7 @@ final class Costing {
         for (Gyle.Weight line : gyle.yeasts()) {
             add(lines, BillGroup.YEAST, line.name(), List.of(line.name()), line.weighedAmount(), false);
         }
-        for (BillGroup group :
-                List.of(BillGroup.LIQUOR_TREATMENT, BillGroup.PROCESS_AIDS, BillGroup.PRIMINGS)) {
+        for (BillGroup group : List.of(BillGroup.LIQUOR_TREATMENT, BillGroup.PROCESS_AIDS, BillGroup.PRIMINGS)) {
             for (Gyle.Weight line : gyle.additions()) {
                 if (groupOf(line.into().orElseThrow()) == group) {
                     add(lines, group, line.name(), List.of(line.name()), line.weighedAmount(), line.byVolume());

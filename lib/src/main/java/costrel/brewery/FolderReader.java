@@ -80,8 +80,8 @@ final class FolderReader {
         Optional<BrewerySettings> settings = needed("brewery.csv", BrewerySettingsReader::read);
         Map<String, GristMaterial> materials = overlaid(
                 IngredientTables.materials(), "grist-materials.csv", GristMaterialReader::read, GristMaterial::name);
-        Map<String, HopVariety> varieties = overlaid(
-                IngredientTables.varieties(), "hop-varieties.csv", HopVarietyReader::read, HopVariety::name);
+        Map<String, HopVariety> varieties =
+                overlaid(IngredientTables.varieties(), "hop-varieties.csv", HopVarietyReader::read, HopVariety::name);
         Map<String, Supply> supplies =
                 overlaid(IngredientTables.supplies(), "supplies.csv", SupplyReader::read, Supply::name);
         Map<String, Container> containers =
@@ -89,9 +89,9 @@ final class FolderReader {
         List<Catalogue.MaltLot> maltLots =
                 wanted("malt-lots.csv", source -> MaltLotReader.read(source, materials), List::of);
         List<HopLot> hopLots = wanted("hop-lots.csv", HopLotReader::read, List::of);
-        Map<String, Plant> plants = byName(needed("plants.csv", PlantReader::read).orElse(List.of()), Plant::name);
-        Catalogue catalogue =
-                new Catalogue(materials, maltLots, varieties, byName(hopLots, HopLot::id), supplies);
+        Map<String, Plant> plants =
+                byName(needed("plants.csv", PlantReader::read).orElse(List.of()), Plant::name);
+        Catalogue catalogue = new Catalogue(materials, maltLots, varieties, byName(hopLots, HopLot::id), supplies);
         Map<String, Recipe> recipes = recipes(catalogue, plants);
         PriceList prices = prices();
         List<Rate> rates = new ArrayList<>();
@@ -164,8 +164,7 @@ final class FolderReader {
         return PriceList.of(rows);
     }
 
-    private Map<String, Map<Container, Double>> plans(
-            Map<String, Container> containers, Map<String, Recipe> recipes) {
+    private Map<String, Map<Container, Double>> plans(Map<String, Container> containers, Map<String, Recipe> recipes) {
         if (!exists("packaging-plans.csv")) {
             return Map.of();
         }

@@ -30,14 +30,14 @@ public sealed interface MashEfficiency {
      * @param lowestDegrees least gravity among the gyles it was fitted to
      * @param highestDegrees greatest gravity among the gyles it was fitted to
      */
-    record Linear(
-            double share, double slope, double referenceDegrees, double lowestDegrees, double highestDegrees)
+    record Linear(double share, double slope, double referenceDegrees, double lowestDegrees, double highestDegrees)
             implements MashEfficiency {
         public Linear {
             check(share);
             if (!(Math.abs(slope) < 0.1) || !(lowestDegrees <= highestDegrees)) {
-                throw new IllegalArgumentException("mash efficiency: expected a slope under 0.1 for each degree and a range"
-                        + " from low to high, found " + slope + ", " + lowestDegrees + " to " + highestDegrees);
+                throw new IllegalArgumentException(
+                        "mash efficiency: expected a slope under 0.1 for each degree and a range"
+                                + " from low to high, found " + slope + ", " + lowestDegrees + " to " + highestDegrees);
             }
         }
 
@@ -61,8 +61,8 @@ public sealed interface MashEfficiency {
     record OfReference(double extractEfficiency, String referenceBeer) implements MashEfficiency {
         public OfReference {
             if (!(extractEfficiency > 0 && extractEfficiency < 1)) {
-                throw new IllegalArgumentException("extract efficiency: expected over 0 % and under 100 %, found "
-                        + percent(extractEfficiency));
+                throw new IllegalArgumentException(
+                        "extract efficiency: expected over 0 % and under 100 %, found " + percent(extractEfficiency));
             }
         }
 
@@ -81,7 +81,8 @@ public sealed interface MashEfficiency {
 
     private static void check(double share) {
         if (!(share > 0 && share < 1)) {
-            throw new IllegalArgumentException("mash efficiency: expected over 0 % and under 100 %, found " + percent(share));
+            throw new IllegalArgumentException(
+                    "mash efficiency: expected over 0 % and under 100 %, found " + percent(share));
         }
     }
 

@@ -241,7 +241,8 @@ public record Plant(
 
     private static void notNegative(String what, double figure, String unit) {
         if (!(figure >= 0 && figure < 1e9)) {
-            throw new IllegalArgumentException(what + ": expected 0 " + unit + " or more, found " + figure + " " + unit);
+            throw new IllegalArgumentException(
+                    what + ": expected 0 " + unit + " or more, found " + figure + " " + unit);
         }
     }
 

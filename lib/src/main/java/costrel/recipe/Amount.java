@@ -29,7 +29,8 @@ public sealed interface Amount {
     record OfGrist(double share) implements Amount {
         public OfGrist {
             if (!(share >= 0 && share <= 1)) {
-                throw new IllegalArgumentException("share of the grist: expected 0 % to 100 %, found " + share * 100 + " %");
+                throw new IllegalArgumentException(
+                        "share of the grist: expected 0 % to 100 %, found " + share * 100 + " %");
             }
         }
 

@@ -84,6 +84,10 @@ public record Catalogue(
      * @return names, sorted
      */
     public List<String> varietiesInStore() {
-        return hopLots.values().stream().map(HopLot::variety).distinct().sorted().collect(Collectors.toList());
+        return hopLots.values().stream()
+                .map(HopLot::variety)
+                .distinct()
+                .sorted()
+                .collect(Collectors.toList());
     }
 }

@@ -44,7 +44,8 @@ public final class Names {
      * @throws UnknownNameException if no name matches
      */
     public static <T> T require(String what, Map<String, T> things, String name) {
-        return find(things, name).orElseThrow(() -> new UnknownNameException(what, name, nearest(things.keySet(), name)));
+        return find(things, name)
+                .orElseThrow(() -> new UnknownNameException(what, name, nearest(things.keySet(), name)));
     }
 
     /**

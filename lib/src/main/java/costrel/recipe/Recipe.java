@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param brewed the day it was brewed, which decides on analyses and alpha; empty where not stated
  * @param brewLengthL brew length at home, litres; empty where the recipe states rates and targets only
  * @param targets what the beer is to be, where stated
- * @param process how it is mashed, boiled and fermented
+ * @param method how it is mashed, boiled and fermented
  * @param grist grist materials
  * @param hops hop additions
  * @param yeasts yeast, mostly one
@@ -28,7 +28,7 @@ public record Recipe(
         Optional<LocalDate> brewed,
         OptionalDouble brewLengthL,
         Targets targets,
-        Process process,
+        Method method,
         List<Grist> grist,
         List<Hop> hops,
         List<Yeast> yeasts,
@@ -83,7 +83,7 @@ public record Recipe(
      * @param tankDays days that a gyle holds its vessels, for what is charged by the tank-day; empty where not stated
      * @param hold what of the grist is kept when the beer moves
      */
-    public record Process(
+    public record Method(
             OptionalDouble liquorToGrist,
             OptionalDouble initialHeatC,
             double boilMinutes,
@@ -92,7 +92,7 @@ public record Recipe(
             OptionalDouble tankDays,
             GristHold hold) {
 
-        public Process {
+        public Method {
             if (!(boilMinutes >= 0 && boilMinutes <= 600)) {
                 throw new IllegalArgumentException("boil: expected 0 to 600 min, found " + boilMinutes + " min");
             }
@@ -104,8 +104,7 @@ public record Recipe(
                 throw new IllegalArgumentException(
                         "tank time: expected 0 to 1000 d, found " + tankDays.getAsDouble() + " d");
             }
-            if (liquorToGrist.isPresent()
-                    && !(liquorToGrist.getAsDouble() > 0 && liquorToGrist.getAsDouble() <= 20)) {
+            if (liquorToGrist.isPresent() && !(liquorToGrist.getAsDouble() > 0 && liquorToGrist.getAsDouble() <= 20)) {
                 throw new IllegalArgumentException(
                         "liquor:grist: expected over 0 to 20 L/kg, found " + liquorToGrist.getAsDouble() + " L/kg");
             }

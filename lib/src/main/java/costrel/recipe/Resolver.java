@@ -39,11 +39,12 @@ public final class Resolver {
                         line.forColour()))
                 .toList();
         List<ResolvedHop> hops = recipe.hops().stream()
-                .map(line -> new ResolvedHop(hop(recipe, line, catalogue, day), line.use(), line.amount(), line.holds()))
+                .map(line ->
+                        new ResolvedHop(hop(recipe, line, catalogue, day), line.use(), line.amount(), line.holds()))
                 .toList();
         List<ResolvedYeast> yeasts = recipe.yeasts().stream()
-                .map(line -> new ResolvedYeast(
-                        Names.require("yeast", catalogue.supplies(), line.name()), line.amount()))
+                .map(line ->
+                        new ResolvedYeast(Names.require("yeast", catalogue.supplies(), line.name()), line.amount()))
                 .toList();
         List<ResolvedAddition> additions = recipe.additions().stream()
                 .map(line -> addition(line, catalogue, day))
@@ -87,8 +88,10 @@ public final class Resolver {
                         line.variety(),
                         Names.nearest(catalogue.varieties().keySet(), line.variety()));
             }
-            throw new IllegalArgumentException(recipe.name() + ": " + line.variety() + " in the " + line.use().text()
-                    + ": expected a lot analysed by " + day.map(LocalDate::toString).orElse("the brewing day")
+            throw new IllegalArgumentException(recipe.name() + ": " + line.variety() + " in the "
+                    + line.use().text()
+                    + ": expected a lot analysed by "
+                    + day.map(LocalDate::toString).orElse("the brewing day")
                     + " or a stated alpha acid, found none; add a lot to hop-lots.csv");
         }
         HopLot found = lot.get();

@@ -28,13 +28,17 @@ public final class BeerText {
                             if (litres.isPresent()) {
                                 text.append(", ").append(Figures.brewLength(litres.getAsDouble()));
                             }
-                            intent.recipe().brewed().ifPresent(day -> text.append(", ").append(day));
+                            intent.recipe()
+                                    .brewed()
+                                    .ifPresent(day -> text.append(", ").append(day));
                         },
                         () -> text.append(", as its recipe states it"));
         text.append('\n');
         text.append("  ").append(gravities(intent)).append('\n');
         TextTable grist = TextTable.of("grist", "#share of weight", "#extract L°/kg", "#colour EBC");
-        double weight = intent.mashed().stream().mapToDouble(Intent.Mashed::weight).sum()
+        double weight = intent.mashed().stream()
+                        .mapToDouble(Intent.Mashed::weight)
+                        .sum()
                 + intent.sugars().stream().mapToDouble(Intent.Sugar::weight).sum();
         for (Intent.Mashed line : intent.mashed()) {
             grist.row(
@@ -68,17 +72,19 @@ public final class BeerText {
     }
 
     static String gravities(Intent intent) {
-        StringBuilder line = new StringBuilder("OG " + Figures.degrees(intent.og().excessDegrees()));
+        StringBuilder line =
+                new StringBuilder("OG " + Figures.degrees(intent.og().excessDegrees()));
         Optional<Gravity> fg = intent.recipe().targets().apparentAttenuation().stream()
                 .mapToObj(share -> Attenuation.fgFrom(intent.og(), share))
                 .findFirst();
         fg.ifPresent(gravity -> line.append("   FG ").append(Figures.degrees(gravity.excessDegrees())));
         line.append("   ").append(Figures.fixed(intent.ebu(), 1)).append(" EBU");
-        intent.convention().ifPresent(convention -> line.append(" (")
-                .append(convention.name())
-                .append(" convention, ")
-                .append(convention.speaksOf())
-                .append(')'));
+        intent.convention()
+                .ifPresent(convention -> line.append(" (")
+                        .append(convention.name())
+                        .append(" convention, ")
+                        .append(convention.speaksOf())
+                        .append(')'));
         OptionalDouble declared = intent.recipe().targets().declaredStrength();
         if (declared.isPresent()) {
             line.append("   label ").append(Figures.fixed(declared, 1)).append(" % vol");

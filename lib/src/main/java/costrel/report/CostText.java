@@ -98,7 +98,15 @@ public final class CostText {
      */
     public static String containers(CostSheet sheet) {
         TextTable table = TextTable.of(
-                "in", "#filled", "#gyle £", "#packaging £", "#duty £", "#total £", "#each £", "#pints", "#pence a pint");
+                "in",
+                "#filled",
+                "#gyle £",
+                "#packaging £",
+                "#duty £",
+                "#total £",
+                "#each £",
+                "#pints",
+                "#pence a pint");
         Money gyle = Money.zero(sheet.total().getCurrencyUnit());
         Money packaging = gyle;
         Money duty = gyle;

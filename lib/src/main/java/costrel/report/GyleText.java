@@ -2,8 +2,8 @@ package costrel.report;
 
 import costrel.hops.HopOnTheDay;
 import costrel.plant.Plant;
-import costrel.scaling.Finding;
 import costrel.scaling.Fermented;
+import costrel.scaling.Finding;
 import costrel.scaling.Gyle;
 import costrel.scaling.Ledger;
 import costrel.scaling.LiquorPlan;
@@ -26,7 +26,13 @@ public final class GyleText {
      * @return lines of text
      */
     public static String of(Gyle gyle) {
-        return heading(gyle) + grist(gyle) + hops(gyle) + others(gyle) + liquor(gyle) + volumes(gyle) + beer(gyle)
+        return heading(gyle)
+                + grist(gyle)
+                + hops(gyle)
+                + others(gyle)
+                + liquor(gyle)
+                + volumes(gyle)
+                + beer(gyle)
                 + findings(gyle.findings());
     }
 
@@ -45,7 +51,10 @@ public final class GyleText {
                 .append(" EBU (")
                 .append(gyle.bitterness().convention())
                 .append(" convention, ")
-                .append(gyle.bitterness().upperBound() ? "an upper bound" : gyle.bitterness().speaksOf())
+                .append(
+                        gyle.bitterness().upperBound()
+                                ? "an upper bound"
+                                : gyle.bitterness().speaksOf())
                 .append(')');
         for (Gyle.RuledColour colour : gyle.colours()) {
             text.append("   ")
@@ -71,7 +80,8 @@ public final class GyleText {
      */
     public static String grist(Gyle gyle) {
         boolean weighed = gyle.weighed().isPresent();
-        TextTable table = TextTable.of("grist", "#kg", weighed ? "#weigh out kg" : "#not for weighing", "sacks", "#L°", "#% of extract");
+        TextTable table = TextTable.of(
+                "grist", "#kg", weighed ? "#weigh out kg" : "#not for weighing", "sacks", "#L°", "#% of extract");
         PaperSum kg = new PaperSum(2);
         PaperSum weighedKg = new PaperSum(2);
         PaperSum litreDegrees = new PaperSum(0);
@@ -141,17 +151,7 @@ public final class GyleText {
                     weighed ? weighedKg.add(hop.weighedKg()) : "",
                     ebu.add(hop.ebu()));
         }
-        table.total(
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                kg.total(),
-                weighed ? weighedKg.total() : "",
-                ebu.total());
+        table.total("", "", "", "", "", "", "", kg.total(), weighed ? weighedKg.total() : "", ebu.total());
         return table.text(2) + routes(gyle) + weighed(gyle);
     }
 
@@ -164,8 +164,17 @@ public final class GyleText {
     public static String hopChange(Gyle gyle) {
         boolean weighed = gyle.weighed().isPresent();
         TextTable table = TextTable.of(
-                "hops", "use", "holds", "was lot", "#alpha %", "#g/hL", "now lot", "#alpha %", "#g/hL",
-                weighed ? "#weigh out kg" : "#kg, not for weighing", "#EBU");
+                "hops",
+                "use",
+                "holds",
+                "was lot",
+                "#alpha %",
+                "#g/hL",
+                "now lot",
+                "#alpha %",
+                "#g/hL",
+                weighed ? "#weigh out kg" : "#kg, not for weighing",
+                "#EBU");
         PaperSum kg = new PaperSum(3);
         PaperSum ebu = new PaperSum(2);
         for (int i = 0; i < gyle.hops().size(); i++) {
@@ -207,8 +216,7 @@ public final class GyleText {
                         .append(", ")
                         .append(Figures.fixed(drift.ebu(), 2))
                         .append(" EBU")
-                        .append(
-                                drift.ebc().isPresent() ? ", " + Figures.fixed(drift.ebc(), 1) + " EBC" : "")
+                        .append(drift.ebc().isPresent() ? ", " + Figures.fixed(drift.ebc(), 1) + " EBC" : "")
                         .append('\n'));
         return text.toString();
     }
@@ -283,7 +291,10 @@ public final class GyleText {
         if (back > 0) {
             table.row("+ liquoring back", litres.step(back));
         }
-        table.row("= collected in the FV", litres.total(), Figures.degrees(gyle.og().excessDegrees()));
+        table.row(
+                "= collected in the FV",
+                litres.total(),
+                Figures.degrees(gyle.og().excessDegrees()));
         Fermented beer = gyle.beer();
         for (Ledger.Line line : beer.losses().out()) {
             if (!line.label().equals("racked") && line.amount() > 0) {
@@ -317,16 +328,20 @@ public final class GyleText {
 
     private static String beer(Gyle gyle) {
         StringBuilder text = new StringBuilder();
-        gyle.beer().strength().ifPresent(strength -> text.append("  true strength ")
-                .append(Figures.fixed(strength.percent(), 2))
-                .append(" % vol (Balling, Tabarié, OIML R 22; the strength for duty is another figure)\n"));
-        gyle.beer().rackingGravity().ifPresent(gravity -> text.append("  rack at ")
-                .append(Figures.degrees(gravity.excessDegrees()))
-                .append(" for ")
-                .append(Figures.fixed(gyle.intent().recipe().targets().volumesOfCondition(), 2))
-                .append(" volumes of condition; the beer is taken to hold ")
-                .append(Figures.fixed(gyle.beer().heldVolumes(), 2))
-                .append(" volumes, an upper bound (handbook range for cask: 0.75 to 2 °P of extract left)\n"));
+        gyle.beer()
+                .strength()
+                .ifPresent(strength -> text.append("  true strength ")
+                        .append(Figures.fixed(strength.percent(), 2))
+                        .append(" % vol (Balling, Tabarié, OIML R 22; the strength for duty is another figure)\n"));
+        gyle.beer()
+                .rackingGravity()
+                .ifPresent(gravity -> text.append("  rack at ")
+                        .append(Figures.degrees(gravity.excessDegrees()))
+                        .append(" for ")
+                        .append(Figures.fixed(gyle.intent().recipe().targets().volumesOfCondition(), 2))
+                        .append(" volumes of condition; the beer is taken to hold ")
+                        .append(Figures.fixed(gyle.beer().heldVolumes(), 2))
+                        .append(" volumes, an upper bound (handbook range for cask: 0.75 to 2 °P of extract left)\n"));
         return text.toString();
     }
 
@@ -338,9 +353,8 @@ public final class GyleText {
      */
     public static String findings(List<Finding> findings) {
         StringBuilder text = new StringBuilder();
-        for (Finding.Weight weight : new Finding.Weight[] {
-            Finding.Weight.LIMIT, Finding.Weight.CAUTION, Finding.Weight.NOTE
-        }) {
+        for (Finding.Weight weight :
+                new Finding.Weight[] {Finding.Weight.LIMIT, Finding.Weight.CAUTION, Finding.Weight.NOTE}) {
             for (Finding finding : findings) {
                 if (finding.weight() == weight) {
                     text.append(Figures.folded(finding.text(), 2, WIDTH));

@@ -71,12 +71,15 @@ public final class JobText {
             if (liquor.strikeC().isPresent()) {
                 line.append(" at ").append(Figures.fixed(liquor.strikeC(), 1)).append(" °C");
                 if (liquor.meteredL().isPresent()) {
-                    line.append(" (").append(Figures.fixed(liquor.meteredL(), 0)).append(" L on the meter)");
+                    line.append(" (")
+                            .append(Figures.fixed(liquor.meteredL(), 0))
+                            .append(" L on the meter)");
                 }
             }
             line.append(", sparge ").append(Figures.fixed(liquor.spargeL(), 0)).append(" L, ");
         }
-        double up = gyle.volume().amount("run-off from the mash") + gyle.volume().amount("copper sugars");
+        double up =
+                gyle.volume().amount("run-off from the mash") + gyle.volume().amount("copper sugars");
         double boiling = gyle.plant().copper().boilingCelsius();
         return line.append("copper up ")
                 .append(Figures.fixed(up, 0))

@@ -114,7 +114,8 @@ public final class TextTable {
                 before = plain ? width[c] - cell.length() : Math.max(0, whole[c] - wholePart(cell));
             }
             line.append(" ".repeat(before)).append(cell);
-            line.append(" ".repeat(Math.max(0, width[c] - before - cell.length()))).append(GAP);
+            line.append(" ".repeat(Math.max(0, width[c] - before - cell.length())))
+                    .append(GAP);
         }
         text.append(line.toString().stripTrailing()).append('\n');
     }

@@ -143,7 +143,8 @@ final class BrewSolver {
             double share = linear.share() - linear.slope() * (castDegrees - linear.referenceDegrees());
             if (!(share > 0 && share < 1)) {
                 throw new IllegalArgumentException("mash efficiency at " + Math.round(castDegrees)
-                        + " degrees: expected over 0 % and under 100 %, found " + Math.round(share * 1000) / 10.0 + " %");
+                        + " degrees: expected over 0 % and under 100 %, found " + Math.round(share * 1000) / 10.0
+                        + " %");
             }
             return share;
         }

@@ -45,8 +45,7 @@ final class Colours {
         }
         Colour second = ColourRule.LINEAR.of(sum, litres);
         if (Math.abs(second.ebc() - first.ebc()) > SHOWN_APART * first.ebc()) {
-            colours.add(new Gyle.RuledColour(
-                    ColourRule.LINEAR.name(), second, ColourRule.LINEAR.within(second)));
+            colours.add(new Gyle.RuledColour(ColourRule.LINEAR.name(), second, ColourRule.LINEAR.within(second)));
             findings.add(Finding.note(
                     String.format(
                             Locale.ROOT,
@@ -75,10 +74,12 @@ final class Colours {
     private static double sumKgEbc(Intent intent, BrewState state) {
         double sum = 0;
         for (int i = 0; i < intent.mashed().size(); i++) {
-            sum += state.grist().mashedKg()[i] * intent.mashed().get(i).material().ebcOrRefuse();
+            sum += state.grist().mashedKg()[i]
+                    * intent.mashed().get(i).material().ebcOrRefuse();
         }
         for (int i = 0; i < intent.sugars().size(); i++) {
-            sum += state.grist().sugarKg()[i] * intent.sugars().get(i).material().ebcOrRefuse();
+            sum += state.grist().sugarKg()[i]
+                    * intent.sugars().get(i).material().ebcOrRefuse();
         }
         return sum;
     }

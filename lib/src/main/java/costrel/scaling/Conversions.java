@@ -43,8 +43,7 @@ record Conversions(ResolvedRecipe resolved, Plant plant, BrewState state, Gravit
         }
         double cells = line.supply()
                 .cellsPerKilogram()
-                .orElseThrow(() ->
-                        new MissingFigureException(line.supply().name(), "yeast cells", "7500 billion/kg"));
+                .orElseThrow(() -> new MissingFigureException(line.supply().name(), "yeast cells", "7500 billion/kg"));
         return ((Amount.OfCells) line.amount()).cellsPerMlPerPlato() * 1e5 / cells;
     }
 
@@ -63,8 +62,7 @@ record Conversions(ResolvedRecipe resolved, Plant plant, BrewState state, Gravit
         } else {
             perHl = ((Amount.OfRate) amount).gramsPerHectolitre() / 1000;
         }
-        return new Intent.Addition(
-                line.name(), line.into(), perHl, byVolume, line.primingHwe(), line.allergens());
+        return new Intent.Addition(line.name(), line.into(), perHl, byVolume, line.primingHwe(), line.allergens());
     }
 
     private static boolean isRate(Amount amount) {
@@ -95,11 +93,12 @@ record Conversions(ResolvedRecipe resolved, Plant plant, BrewState state, Gravit
     }
 
     private LiquorPlan liquor(ResolvedAddition line) {
-        Optional<LiquorPlan> plan = LiquorPlan.of(
-                plant, resolved.recipe().process(), LiquorPlan.Goods.of(resolved), state, mashHopHeldL());
-        return plan.orElseThrow(() -> new IllegalArgumentException(resolved.recipe().name() + ": " + line.name()
-                + " is given by weight for the " + line.into().label()
-                + ": expected a liquor:grist ratio as well, found none"));
+        Optional<LiquorPlan> plan =
+                LiquorPlan.of(plant, resolved.recipe().method(), LiquorPlan.Goods.of(resolved), state, mashHopHeldL());
+        return plan.orElseThrow(
+                () -> new IllegalArgumentException(resolved.recipe().name() + ": " + line.name()
+                        + " is given by weight for the " + line.into().label()
+                        + ": expected a liquor:grist ratio as well, found none"));
     }
 
     private double mashHopHeldL() {
@@ -107,7 +106,8 @@ record Conversions(ResolvedRecipe resolved, Plant plant, BrewState state, Gravit
         for (int i = 0; i < resolved.hops().size(); i++) {
             ResolvedRecipe.ResolvedHop hop = resolved.hops().get(i);
             if (hop.use() instanceof HopUse.Mash) {
-                litres += state.hops().kg()[i] * plant.hopback().retention(hop.hop().form());
+                litres += state.hops().kg()[i]
+                        * plant.hopback().retention(hop.hop().form());
             }
         }
         return litres;

@@ -67,8 +67,7 @@ public record Fermented(
         if (fg.isPresent() && wanted.isPresent() && held.isPresent()) {
             Gravity needed = Condition.racking(fg.get(), wanted.getAsDouble(), held.getAsDouble());
             double lessPrimings = needed.excessDegrees() - primings;
-            racking = Optional.of(
-                    Gravity.ofDegrees(Math.max(fg.get().excessDegrees(), lessPrimings)));
+            racking = Optional.of(Gravity.ofDegrees(Math.max(fg.get().excessDegrees(), lessPrimings)));
         }
         Optional<Strength> strength =
                 fg.map(gravity -> TrueStrength.of(og, gravity).abv());

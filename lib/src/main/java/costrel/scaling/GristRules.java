@@ -72,8 +72,7 @@ final class GristRules {
             } else {
                 castDegrees = (BrewSolver.efficiencyAt(efficiency, 0) * potential + sugar) / outL;
             }
-            return new GristState(
-                    castDegrees, outL * castDegrees - sugar, start, known.mashedKg(), known.sugarKg());
+            return new GristState(castDegrees, outL * castDegrees - sugar, start, known.mashedKg(), known.sugarKg());
         };
     }
 
@@ -81,8 +80,8 @@ final class GristRules {
     static GristRule atGravity(Known known, double castDegrees) {
         double sugar = known.sugarLitreDegrees();
         double start = known.startSugarLitreDegrees();
-        return (outL, castL) -> new GristState(
-                castDegrees, outL * castDegrees - sugar, start, known.mashedKg(), known.sugarKg());
+        return (outL, castL) ->
+                new GristState(castDegrees, outL * castDegrees - sugar, start, known.mashedKg(), known.sugarKg());
     }
 
     /**
@@ -90,7 +89,7 @@ final class GristRules {
      * share of the litre-degrees, and the other mashed goods share the rest in their old proportions.
      */
     static GristRule held(Intent intent, MashEfficiency efficiency, double boilMinutes) {
-        boolean byColour = intent.recipe().process().hold() == costrel.recipe.Recipe.GristHold.COLOUR;
+        boolean byColour = intent.recipe().method().hold() == costrel.recipe.Recipe.GristHold.COLOUR;
         double castDegrees = intent.og().excessDegrees() / intent.castShare();
         double share = BrewSolver.efficiencyAt(efficiency, castDegrees);
         double allMashed = 0;
@@ -152,7 +151,9 @@ final class GristRules {
     }
 
     private static double perHl(Intent intent, GristMaterial material, OptionalDouble kgPerHl) {
-        return kgPerHl.orElseThrow(() -> new IllegalArgumentException(intent.recipe().name() + ": " + material.name()
-                + " is held for colour: expected a home plant to read its weight for each hectolitre, found none"));
+        return kgPerHl.orElseThrow(
+                () -> new IllegalArgumentException(
+                        intent.recipe().name() + ": " + material.name()
+                                + " is held for colour: expected a home plant to read its weight for each hectolitre, found none"));
     }
 }

@@ -18,24 +18,30 @@ final class GyleBuilder {
     private GyleBuilder() {}
 
     static Gyle build(Intent intent, Plant plant, double collectedL, Scaler.Options options) {
-        Recipe.Process process = intent.recipe().process();
+        Recipe.Method method = intent.recipe().method();
         BrewState state = BrewSolver.solve(
                 plant,
-                process.boilMinutes(),
-                process.stand().orElse(plant.stand()),
+                method.boilMinutes(),
+                method.stand().orElse(plant.stand()),
                 collectedL,
                 intent.castShare(),
-                GristRules.held(intent, plant.efficiency(), process.boilMinutes()),
+                GristRules.held(intent, plant.efficiency(), method.boilMinutes()),
                 HopRules.held(plant, intent, collectedL, options.factors()));
-        double efficiency = BrewSolver.efficiencyAt(plant.efficiency(), state.grist().castDegrees());
+        double efficiency =
+                BrewSolver.efficiencyAt(plant.efficiency(), state.grist().castDegrees());
         boolean upperBound = upperBound(state);
         boolean weighable = !upperBound || options.insistOnUpperBound();
 
         List<Gyle.Grist> grist = grist(intent, plant, state, efficiency, weighable);
         List<Gyle.Hop> hops = hops(intent, plant, state, weighable);
-        Optional<LiquorPlan> liquor =
-                LiquorPlan.of(plant, process, Goods.of(intent), state, mashHopHeldL(intent, plant, state.hops().kg()));
-        Fermented beer = Fermented.of(plant, intent, intent.og(), collectedL, state.hops().kg());
+        Optional<LiquorPlan> liquor = LiquorPlan.of(
+                plant,
+                process,
+                Goods.of(intent),
+                state,
+                mashHopHeldL(intent, plant, state.hops().kg()));
+        Fermented beer = Fermented.of(
+                plant, intent, intent.og(), collectedL, state.hops().kg());
         List<Gyle.Weight> yeasts = new ArrayList<>();
         for (Intent.Yeast yeast : intent.yeasts()) {
             double kg = yeast.kgPerHlPerPlato() * intent.og().plato() * collectedL / 100;
@@ -43,8 +49,7 @@ final class GyleBuilder {
             yeasts.add(new Gyle.Weight(yeast.name(), kg, weighed, false, Optional.empty(), yeast.allergens()));
         }
         List<Finding> findings = new ArrayList<>(intent.findings());
-        List<Gyle.Weight> additions =
-                additions(intent, plant, state, liquor, beer.rackedL(), weighable, findings);
+        List<Gyle.Weight> additions = additions(intent, plant, state, liquor, beer.rackedL(), weighable, findings);
         List<Gyle.RuledColour> colours = Colours.of(intent, state, findings);
         double potential = grist.stream()
                 .mapToDouble(line -> line.kg() * line.material().hweOrRefuse())
@@ -69,7 +74,9 @@ final class GyleBuilder {
                 volumeLedger(intent, plant, state, liquor),
                 extractLedger(intent, plant, state, grist),
                 beer,
-                weighable ? Optional.of(Weighing.drift(intent, plant, collectedL, grist, hops, options)) : Optional.empty(),
+                weighable
+                        ? Optional.of(Weighing.drift(intent, plant, collectedL, grist, hops, options))
+                        : Optional.empty(),
                 List.of());
         findings.addAll(beer.findings(intent));
         findings.addAll(VesselChecks.of(gyle));
@@ -104,7 +111,8 @@ final class GyleBuilder {
         double tankHeldL = 0;
         for (int i = 0; i < intent.hops().size(); i++) {
             Intent.Hop hop = intent.hops().get(i);
-            tankHeldL += HopRules.tankHeld(plant, hop.use(), hop.now().form(), state.hops().kg()[i]);
+            tankHeldL += HopRules.tankHeld(
+                    plant, hop.use(), hop.now().form(), state.hops().kg()[i]);
         }
         double rackedL = HopRules.rackedL(plant, state.collectedL(), tankHeldL);
         List<Gyle.Hop> lines = new ArrayList<>();
@@ -165,10 +173,13 @@ final class GyleBuilder {
             case COPPER, FV -> OptionalDouble.of(state.collectedL());
             case TANK, CASK, PRIMINGS -> OptionalDouble.of(rackedL);
             case LIQUORING_BACK -> OptionalDouble.of(state.collectedL() - state.castL());
-            case MASH_LIQUOR -> liquor.map(plan -> OptionalDouble.of(plan.mashL())).orElse(OptionalDouble.empty());
-            case SPARGE_LIQUOR -> liquor.map(plan -> OptionalDouble.of(Math.max(0, plan.spargeL())))
-                    .orElse(OptionalDouble.empty());
-            case ALL_LIQUOR -> liquor.map(plan -> OptionalDouble.of(plan.totalL())).orElse(OptionalDouble.empty());
+            case MASH_LIQUOR ->
+                liquor.map(plan -> OptionalDouble.of(plan.mashL())).orElse(OptionalDouble.empty());
+            case SPARGE_LIQUOR ->
+                liquor.map(plan -> OptionalDouble.of(Math.max(0, plan.spargeL())))
+                        .orElse(OptionalDouble.empty());
+            case ALL_LIQUOR ->
+                liquor.map(plan -> OptionalDouble.of(plan.totalL())).orElse(OptionalDouble.empty());
         };
     }
 
@@ -181,7 +192,11 @@ final class GyleBuilder {
         OptionalDouble byHome = OptionalDouble.empty();
         String homeConvention = "";
         if (intent.home().isPresent()
-                && !intent.home().get().utilisation().name().equals(plant.utilisation().name())) {
+                && !intent.home()
+                        .get()
+                        .utilisation()
+                        .name()
+                        .equals(plant.utilisation().name())) {
             byHome = OptionalDouble.of(HopRules.totalBy(intent.home().get(), intent, state, options.factors()));
             homeConvention = intent.home().get().utilisation().name();
         }
@@ -214,13 +229,16 @@ final class GyleBuilder {
         double sugarL = 0;
         for (int i = 0; i < intent.sugars().size(); i++) {
             sugarL += costrel.wort.Sugars.litresTakenUp(
-                    state.grist().sugarKg()[i], intent.sugars().get(i).material().hweOrRefuse());
+                    state.grist().sugarKg()[i],
+                    intent.sugars().get(i).material().hweOrRefuse());
         }
         double runOffL = liquor.map(LiquorPlan::runOffL).orElse(state.upL() - sugarL);
         double heldL = 0;
         for (int i = 0; i < intent.hops().size(); i++) {
             Intent.Hop hop = intent.hops().get(i);
-            heldL += hop.use().holdsWort() ? state.hops().kg()[i] * plant.hopback().retention(hop.now().form()) : 0;
+            heldL += hop.use().holdsWort()
+                    ? state.hops().kg()[i] * plant.hopback().retention(hop.now().form())
+                    : 0;
         }
         double evaporated = plant.copper().evaporationLPerHour() * state.boil().boilMinutes() / 60;
         List<Ledger.Line> in = List.of(
@@ -251,7 +269,10 @@ final class GyleBuilder {
             }
         }
         double castDegrees = state.grist().castDegrees();
-        double heldL = state.outL() - state.castL() - plant.hopback().deadL() - plant.copper().leftL();
+        double heldL = state.outL()
+                - state.castL()
+                - plant.hopback().deadL()
+                - plant.copper().leftL();
         return new Ledger(
                 "extract",
                 "L°",

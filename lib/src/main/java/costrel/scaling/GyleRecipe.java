@@ -75,21 +75,21 @@ final class GyleRecipe {
                 old.targets().apparentAttenuation(),
                 old.targets().declaredStrength(),
                 old.targets().volumesOfCondition());
-        Recipe.Process process = new Recipe.Process(
-                old.process().liquorToGrist(),
-                old.process().initialHeatC(),
-                old.process().boilMinutes(),
+        Recipe.Method method = new Recipe.Method(
+                old.method().liquorToGrist(),
+                old.method().initialHeatC(),
+                old.method().boilMinutes(),
                 gyle.intent().castShare(),
-                old.process().stand(),
-                old.process().tankDays(),
-                old.process().hold());
+                old.method().stand(),
+                old.method().tankDays(),
+                old.method().hold());
         Recipe recipe = new Recipe(
                 old.name(),
                 Optional.of(gyle.plant().name()),
                 old.brewed(),
                 OptionalDouble.of(gyle.collectedL()),
                 targets,
-                process,
+                method,
                 gristNames,
                 hopNames,
                 yeastNames,

@@ -25,13 +25,12 @@ final class HomeReader {
     static Intent read(ResolvedRecipe resolved, Plant plant) {
         Recipe recipe = resolved.recipe();
         double collectedL = recipe.brewLengthL()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        recipe.name() + ": expected a brew length, since it was brewed on " + plant.name() + ", found none"));
-        double castShare = recipe.process().castShare();
+                .orElseThrow(() -> new IllegalArgumentException(recipe.name()
+                        + ": expected a brew length, since it was brewed on " + plant.name() + ", found none"));
+        double castShare = recipe.method().castShare();
         Optional<Gravity> stated = recipe.targets().og();
         BrewState state = solve(resolved, plant, collectedL);
-        double og = stated.map(Gravity::excessDegrees)
-                .orElse(state.grist().castDegrees() * castShare);
+        double og = stated.map(Gravity::excessDegrees).orElse(state.grist().castDegrees() * castShare);
         double copper = state.outL() * state.grist().castDegrees();
         double hectolitres = state.outL() / castShare / 100;
 
@@ -40,8 +39,8 @@ final class HomeReader {
         for (ResolvedGrist line : resolved.grist()) {
             if (line.material().mashed()) {
                 double kg = state.grist().mashedKg()[mashed.size()];
-                mashed.add(new Intent.Mashed(
-                        line.material(), kg, OptionalDouble.of(kg / hectolitres), line.forColour()));
+                mashed.add(
+                        new Intent.Mashed(line.material(), kg, OptionalDouble.of(kg / hectolitres), line.forColour()));
             } else {
                 double kg = state.grist().sugarKg()[sugars.size()];
                 sugars.add(new Intent.Sugar(
@@ -78,7 +77,7 @@ final class HomeReader {
     static BrewState solve(ResolvedRecipe resolved, Plant plant, double collectedL) {
         Recipe recipe = resolved.recipe();
         Optional<Gravity> stated = recipe.targets().og();
-        double castShare = recipe.process().castShare();
+        double castShare = recipe.method().castShare();
         boolean byMass = resolved.grist().stream().allMatch(line -> line.amount() instanceof Amount.OfMass);
         BrewSolver.GristRule rule;
         if (byMass) {
@@ -88,15 +87,18 @@ final class HomeReader {
                     : GristRules.gravityOf(known, plant.efficiency());
         } else if (stated.isPresent()) {
             rule = GristRules.held(
-                    TargetReader.read(resolved), plant.efficiency(), recipe.process().boilMinutes());
+                    TargetReader.read(resolved),
+                    plant.efficiency(),
+                    recipe.method().boilMinutes());
         } else {
-            throw new IllegalArgumentException(recipe.name()
-                    + ": expected every grist material by mass, or an OG with shares of the grist, found shares without an OG");
+            throw new IllegalArgumentException(
+                    recipe.name()
+                            + ": expected every grist material by mass, or an OG with shares of the grist, found shares without an OG");
         }
         return BrewSolver.solve(
                 plant,
-                recipe.process().boilMinutes(),
-                recipe.process().stand().orElse(plant.stand()),
+                recipe.method().boilMinutes(),
+                recipe.method().stand().orElse(plant.stand()),
                 collectedL,
                 castShare,
                 rule,
@@ -109,7 +111,7 @@ final class HomeReader {
         List<Double> mashedKg = new ArrayList<>();
         List<Double> sugarKg = new ArrayList<>();
         List<Boolean> start = new ArrayList<>();
-        double boil = resolved.recipe().process().boilMinutes();
+        double boil = resolved.recipe().method().boilMinutes();
         for (ResolvedGrist line : resolved.grist()) {
             double kg = ((Amount.OfMass) line.amount()).kilograms();
             if (line.material().mashed()) {
@@ -132,7 +134,8 @@ final class HomeReader {
         double tankHeldL = 0;
         for (int i = 0; i < resolved.hops().size(); i++) {
             ResolvedHop line = resolved.hops().get(i);
-            tankHeldL += HopRules.tankHeld(plant, line.use(), line.hop().form(), state.hops().kg()[i]);
+            tankHeldL += HopRules.tankHeld(
+                    plant, line.use(), line.hop().form(), state.hops().kg()[i]);
         }
         double rackedL = HopRules.rackedL(plant, state.collectedL(), tankHeldL);
         List<Intent.Hop> hops = new ArrayList<>();
@@ -159,9 +162,10 @@ final class HomeReader {
                 .map(ResolvedGrist::material)
                 .filter(GristMaterial::mashed)
                 .toList();
-        double implied =
-                state.grist().mashLitreDegrees() / GristRules.potential(mashed, state.grist().mashedKg());
-        double stated = BrewSolver.efficiencyAt(plant.efficiency(), state.grist().castDegrees());
+        double implied = state.grist().mashLitreDegrees()
+                / GristRules.potential(mashed, state.grist().mashedKg());
+        double stated =
+                BrewSolver.efficiencyAt(plant.efficiency(), state.grist().castDegrees());
         if (Math.abs(implied - stated) > 0.005) {
             findings.add(Finding.note(
                     String.format(

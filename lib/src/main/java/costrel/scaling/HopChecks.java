@@ -59,7 +59,8 @@ final class HopChecks {
             findings.add(
                     options.insistOnUpperBound()
                             ? Finding.caution(
-                                    "the bitterness is only an upper bound: no recovery has been fitted for " + gyle.plant().name(),
+                                    "the bitterness is only an upper bound: no recovery has been fitted for "
+                                            + gyle.plant().name(),
                                     "have a gyle analysed and state the plant's isomerisation recovery")
                             : Finding.limit(
                                     "the bitterness is only an upper bound, about twice what breweries measure; weights are not to be"
@@ -133,7 +134,8 @@ final class HopChecks {
         if (read == now || hop.holds() != Holds.BITTERNESS) {
             return;
         }
-        String pair = hop.now().lot() + " (" + now.label() + ") in place of " + hop.asRead().lot() + " (" + read.label() + ")";
+        String pair = hop.now().lot() + " (" + now.label() + ") in place of "
+                + hop.asRead().lot() + " (" + read.label() + ")";
         if (read == AlphaMethod.UNSTATED || now == AlphaMethod.UNSTATED) {
             findings.add(Finding.caution(
                     "alpha figures of unlike methods meet: " + pair + ", taken as they are",

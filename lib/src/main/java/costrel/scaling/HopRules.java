@@ -2,7 +2,6 @@ package costrel.scaling;
 
 import costrel.hops.AlphaMethod;
 import costrel.hops.AlphaMethodFactors;
-import costrel.hops.BoilContext;
 import costrel.hops.HopForm;
 import costrel.hops.HopOnTheDay;
 import costrel.hops.HopUse;
@@ -165,7 +164,11 @@ final class HopRules {
             if (hop.holds() == Holds.BITTERNESS) {
                 weights[i] = hop.ebu().isPresent()
                         ? hop.ebu().getAsDouble()
-                        : 10 * hop.gramsPerHl().orElse(0) * hop.asRead().alpha() * figures[i].share() * plant.bitternessCorrection();
+                        : 10
+                                * hop.gramsPerHl().orElse(0)
+                                * hop.asRead().alpha()
+                                * figures[i].share()
+                                * plant.bitternessCorrection();
             }
         }
         return weights;

@@ -114,8 +114,7 @@ public record Intent(
      * @param cellsPerKilogram cells, where known
      * @param allergens declarable allergens it brings
      */
-    public record Yeast(
-            String name, double kgPerHlPerPlato, OptionalDouble cellsPerKilogram, List<String> allergens) {}
+    public record Yeast(String name, double kgPerHlPerPlato, OptionalDouble cellsPerKilogram, List<String> allergens) {}
 
     /**
      * An addition as a rate of what it goes into.
@@ -140,8 +139,8 @@ public record Intent(
     public Intent with(ResolvedRecipe today) {
         if (today.grist().size() != mashed.size() + sugars.size()
                 || today.hops().size() != hops.size()) {
-            throw new IllegalArgumentException(
-                    "expected the recipe " + recipe.name() + " on another day, found " + today.recipe().name());
+            throw new IllegalArgumentException("expected the recipe " + recipe.name() + " on another day, found "
+                    + today.recipe().name());
         }
         List<Mashed> newMashed = new ArrayList<>();
         List<Sugar> newSugars = new ArrayList<>();
@@ -162,8 +161,7 @@ public record Intent(
         }
         List<HopOnTheDay> newHops =
                 today.hops().stream().map(ResolvedRecipe.ResolvedHop::hop).toList();
-        return new Intent(
-                        recipe, home, og, castShare, newMashed, newSugars, hops, ebu, yeasts, additions, findings)
+        return new Intent(recipe, home, og, castShare, newMashed, newSugars, hops, ebu, yeasts, additions, findings)
                 .withHops(newHops);
     }
 
@@ -185,8 +183,7 @@ public record Intent(
             changed.add(new Hop(
                     old.asRead(), now.get(i), old.use(), old.holds(), old.ebu(), old.gramsPerHl(), old.oilMlPerHl()));
         }
-        return new Intent(
-                recipe, home, og, castShare, mashed, sugars, changed, ebu, yeasts, additions, findings);
+        return new Intent(recipe, home, og, castShare, mashed, sugars, changed, ebu, yeasts, additions, findings);
     }
 
     /**

@@ -73,11 +73,11 @@ public record LiquorPlan(
 
     /** The plan of a solved brewing; empty where the recipe states no liquor:grist ratio. */
     static Optional<LiquorPlan> of(
-            Plant plant, Recipe.Process process, Goods goods, BrewState state, double mashHopHeldL) {
-        if (process.liquorToGrist().isEmpty()) {
+            Plant plant, Recipe.Method method, Goods goods, BrewState state, double mashHopHeldL) {
+        if (method.liquorToGrist().isEmpty()) {
             return Optional.empty();
         }
-        double ratio = process.liquorToGrist().getAsDouble();
+        double ratio = method.liquorToGrist().getAsDouble();
         double gristKg = 0;
         double moistureKg = 0;
         for (int i = 0; i < goods.mashed().size(); i++) {
@@ -102,7 +102,7 @@ public record LiquorPlan(
         double spargeL = liquorL - mashL;
 
         double moisture = moistureKg / gristKg;
-        OptionalDouble initial = process.initialHeatC();
+        OptionalDouble initial = method.initialHeatC();
         OptionalDouble strike = OptionalDouble.empty();
         OptionalDouble metered = OptionalDouble.empty();
         if (initial.isPresent() && plant.mashTun().gristCelsius().isPresent()) {

@@ -71,8 +71,8 @@ public final class Scaler {
                 return new Split(gyles, gyle);
             }
         }
-        throw new IllegalArgumentException("brew length: " + Math.round(totalL) + " L does not fit " + plant.name() + " even in "
-                + MOST_GYLES + " gyles; expected less");
+        throw new IllegalArgumentException("brew length: " + Math.round(totalL) + " L does not fit " + plant.name()
+                + " even in " + MOST_GYLES + " gyles; expected less");
     }
 
     /**
@@ -117,23 +117,24 @@ public final class Scaler {
         double collectedL = reference
                 .recipe()
                 .brewLengthL()
-                .orElseThrow(() -> new IllegalArgumentException("reference gyle " + reference.recipe().name()
-                        + ": expected a brew length, found none"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "reference gyle " + reference.recipe().name() + ": expected a brew length, found none"));
         double potential = 0;
         for (ResolvedGrist line : reference.grist()) {
             if (!(line.amount() instanceof costrel.recipe.Amount.OfMass mass)) {
-                throw new IllegalArgumentException("reference gyle " + reference.recipe().name()
-                        + ": expected every grist material by mass, found '" + line.amount().text() + "'");
+                throw new IllegalArgumentException("reference gyle "
+                        + reference.recipe().name() + ": expected every grist material by mass, found '"
+                        + line.amount().text() + "'");
             }
             potential += mass.kilograms() * line.material().hweOrRefuse();
         }
         double degrees = stated.extractEfficiency() * potential / collectedL;
-        double castShare = reference.recipe().process().castShare();
+        double castShare = reference.recipe().method().castShare();
         GristRules.Known known = HomeReader.known(reference);
         BrewSolver.BrewState state = BrewSolver.solve(
                 plant,
-                reference.recipe().process().boilMinutes(),
-                reference.recipe().process().stand().orElse(plant.stand()),
+                reference.recipe().method().boilMinutes(),
+                reference.recipe().method().stand().orElse(plant.stand()),
                 collectedL,
                 castShare,
                 GristRules.atGravity(known, Gravity.ofDegrees(degrees).excessDegrees() / castShare),

@@ -51,8 +51,9 @@ final class TargetReader {
             }
         }
         if (shares && !(Math.abs(sum - 1) <= 1e-6)) {
-            throw new IllegalArgumentException(recipe.name() + ": expected shares of the grist that add up to 100 %, found "
-                    + Math.round(sum * 1e6) / 1e4 + " %");
+            throw new IllegalArgumentException(
+                    recipe.name() + ": expected shares of the grist that add up to 100 %, found "
+                            + Math.round(sum * 1e6) / 1e4 + " %");
         }
         List<Intent.Hop> hops = new ArrayList<>();
         for (ResolvedHop line : resolved.hops()) {
@@ -62,7 +63,7 @@ final class TargetReader {
                 recipe,
                 Optional.empty(),
                 og,
-                recipe.process().castShare(),
+                recipe.method().castShare(),
                 mashed,
                 sugars,
                 hops,
@@ -81,15 +82,14 @@ final class TargetReader {
         double sum = 0;
         for (Intent.Hop hop : hops) {
             boolean silent = hop.use().isDryHop();
-            sum += hop.ebu()
-                    .orElseGet(() -> {
-                        if (silent) {
-                            return 0;
-                        }
-                        throw new IllegalArgumentException(recipe.name()
-                                + ": expected its bitterness in EBU, every addition in EBU, or a home plant to read them on,"
-                                + " found none of these");
-                    });
+            sum += hop.ebu().orElseGet(() -> {
+                if (silent) {
+                    return 0;
+                }
+                throw new IllegalArgumentException(recipe.name()
+                        + ": expected its bitterness in EBU, every addition in EBU, or a home plant to read them on,"
+                        + " found none of these");
+            });
         }
         return sum;
     }
@@ -104,7 +104,8 @@ final class TargetReader {
         } else if (amount instanceof Amount.OfRate rate) {
             grams = OptionalDouble.of(rate.gramsPerHectolitre());
         } else if (amount instanceof Amount.OfMass mass) {
-            grams = OptionalDouble.of(mass.kilograms() * 1e5 / brewLength(recipe, line.hop().variety()));
+            grams = OptionalDouble.of(
+                    mass.kilograms() * 1e5 / brewLength(recipe, line.hop().variety()));
         } else if (amount instanceof Amount.OfOil stated) {
             oil = OptionalDouble.of(stated.millilitresPerHectolitre());
         }
@@ -128,13 +129,14 @@ final class TargetReader {
         if (amount instanceof Amount.OfRate || amount instanceof Amount.OfVolumeRate) {
             return Conversions.addition(line, 1);
         }
-        throw new IllegalArgumentException(recipe.name() + ": " + line.name() + " for the " + line.into().label()
-                + ": expected a rate such as 30 g/hL, since the recipe has no home plant, found '" + amount.text() + "'");
+        throw new IllegalArgumentException(recipe.name() + ": " + line.name() + " for the "
+                + line.into().label() + ": expected a rate such as 30 g/hL, since the recipe has no home plant, found '"
+                + amount.text() + "'");
     }
 
     private static double brewLength(Recipe recipe, String item) {
         return recipe.brewLengthL()
-                .orElseThrow(() -> new IllegalArgumentException(recipe.name() + ": " + item
-                        + " is given by mass: expected a brew length as well, found none"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        recipe.name() + ": " + item + " is given by mass: expected a brew length as well, found none"));
     }
 }

@@ -114,7 +114,8 @@ final class VesselChecks {
 
     /** Litres of the full copper at the boil. */
     static double copperUpHotL(Gyle gyle) {
-        double upL = gyle.volume().amount("run-off from the mash") + gyle.volume().amount("copper sugars");
+        double upL =
+                gyle.volume().amount("run-off from the mash") + gyle.volume().amount("copper sugars");
         return WaterDensity.volumeAt(upL, gyle.plant().copper().boilingCelsius());
     }
 

@@ -25,22 +25,22 @@ final class Weighing {
             List<Gyle.Grist> grist,
             List<Gyle.Hop> hops,
             Scaler.Options options) {
-        Recipe.Process process = intent.recipe().process();
+        Recipe.Method method = intent.recipe().method();
         List<GristMaterial> mashed =
                 intent.mashed().stream().map(Intent.Mashed::material).toList();
         List<GristMaterial> sugars =
                 intent.sugars().stream().map(Intent.Sugar::material).toList();
         boolean[] atStart = new boolean[sugars.size()];
         for (int i = 0; i < atStart.length; i++) {
-            atStart[i] = GristRules.atStart(intent.sugars().get(i).minutesBeforeCast(), process.boilMinutes());
+            atStart[i] = GristRules.atStart(intent.sugars().get(i).minutesBeforeCast(), method.boilMinutes());
         }
         GristRules.Known known = new GristRules.Known(
                 mashed, Scaler.weights(grist, true), sugars, Scaler.weights(grist, false), atStart);
         double[] hopKg = hops.stream().mapToDouble(Gyle.Hop::weighedKg).toArray();
         BrewState state = BrewSolver.solve(
                 plant,
-                process.boilMinutes(),
-                process.stand().orElse(plant.stand()),
+                method.boilMinutes(),
+                method.stand().orElse(plant.stand()),
                 collectedL,
                 intent.castShare(),
                 GristRules.gravityOf(known, plant.efficiency()),

@@ -3,7 +3,6 @@ package costrel.tables;
 import costrel.recipe.Catalogue;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Names;
-import costrel.recipe.Recipe;
 import costrel.recipe.Supply;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -37,8 +36,7 @@ public final class NameCheck {
      * @param beers the beers there are
      * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
      */
-    public static List<TableProblem> plans(
-            CsvSource source, Collection<String> containers, Collection<String> beers) {
+    public static List<TableProblem> plans(CsvSource source, Collection<String> containers, Collection<String> beers) {
         Known known = new Known("container", containers);
         Known recipes = new Known("beer", beers);
         return checked(source, PackagingPlanReader.COLUMNS, (row, problems) -> {
@@ -146,7 +144,8 @@ public final class NameCheck {
                         row.line(),
                         column,
                         TableProblem.quoted(name),
-                        "a known " + what + (near.isEmpty() ? "" : ", the nearest being " + String.join(" or ", near))));
+                        "a known " + what
+                                + (near.isEmpty() ? "" : ", the nearest being " + String.join(" or ", near))));
             }
         }
     }

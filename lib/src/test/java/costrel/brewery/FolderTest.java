@@ -31,7 +31,8 @@ class FolderTest {
     @Test
     void nothing_and_a_file_are_no_folders() throws IOException {
         assertEquals(
-                "nothing", Brewery.load(folder.resolve("none")).problems().get(0).found());
+                "nothing",
+                Brewery.load(folder.resolve("none")).problems().get(0).found());
         Path file = Files.writeString(folder.resolve("file"), "x");
         assertEquals("a file", Brewery.load(file).problems().get(0).found());
     }
@@ -70,7 +71,9 @@ class FolderTest {
         change("packaging-plans.csv", "Wickgate Bitter", "=System.exit(3)");
         Loaded<Brewery> loaded = Brewery.load(folder);
         assertTrue(loaded.sound(), loaded.problems().toString());
-        assertEquals("=System.exit(3)", loaded.orThrow().brew("=System.exit(3)").recipe().name());
+        assertEquals(
+                "=System.exit(3)",
+                loaded.orThrow().brew("=System.exit(3)").recipe().name());
     }
 
     private static void assertProblem(
@@ -93,7 +96,8 @@ class FolderTest {
     private void copySample() throws IOException {
         try (Stream<Path> files = Files.walk(LanternfoldTest.FOLDER)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(LanternfoldTest.FOLDER.relativize(file).toString());
+                Path copy =
+                        folder.resolve(LanternfoldTest.FOLDER.relativize(file).toString());
                 Files.createDirectories(copy.getParent());
                 Files.copy(file, copy);
             }

@@ -34,7 +34,12 @@ class LanternfoldTest {
 
     @Test
     void the_bitter_moved_to_the_main_plant_with_the_hops_of_2026() {
-        Gyle gyle = LANTERNFOLD.brew("Wickgate Bitter").on("Main").length("30 brl").day(DAY).gyle();
+        Gyle gyle = LANTERNFOLD
+                .brew("Wickgate Bitter")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .gyle();
         assertEquals(38.613237, gyle.og().excessDegrees(), WORKED);
         double[] kg = {616.596565, 44.640475, 27.900297, 29.822043};
         double[] weighed = {617, 45, 28, 30};
@@ -62,7 +67,12 @@ class LanternfoldTest {
 
     @Test
     void the_golden_ale_with_first_wort_hot_stand_and_cask_hops() {
-        Gyle gyle = LANTERNFOLD.brew("Haymoth Golden").on("Main").length("30 brl").day(DAY).gyle();
+        Gyle gyle = LANTERNFOLD
+                .brew("Haymoth Golden")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .gyle();
         double[] kg = {741.768950, 50.575156};
         for (int i = 0; i < kg.length; i++) {
             assertEquals(kg[i], gyle.grist().get(i).kg(), WORKED);
@@ -78,12 +88,18 @@ class LanternfoldTest {
 
     @Test
     void the_bitter_is_costed_to_the_penny() {
-        CostSheet sheet = LANTERNFOLD.brew("Wickgate Bitter").on("Main").length("30 brl").day(DAY).cost();
+        CostSheet sheet = LANTERNFOLD
+                .brew("Wickgate Bitter")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .cost();
         ContainerCost firkins = sheet.containers().get(0);
         ContainerCost bottles = sheet.containers().get(1);
         assertEquals(100, firkins.count());
         assertEquals(930, bottles.count());
-        // 39.31 L × 3.9 % × (19.45 − 10.31) × 100, floored: Finance Act 2026 s.89 with relief by 96.40 hL of the year before
+        // 39.31 L × 3.9 % × (19.45 − 10.31) × 100, floored: Finance Act 2026 s.89 with relief by 96.40 hL of the year
+        // before
         assertEquals(new BigDecimal("1401.24"), firkins.duty().duty().getAmount());
         assertEquals(new BigDecimal("192.59"), bottles.duty().duty().getAmount());
         assertEquals(new BigDecimal("2089.29"), sheet.gyleCost().getAmount());
@@ -103,7 +119,8 @@ class LanternfoldTest {
                 "Trimwick Pale"
             })
     void every_total_is_the_sum_of_its_printed_lines(String beer) {
-        CostSheet sheet = LANTERNFOLD.brew(beer).on("Main").length("28 brl").day(DAY).cost();
+        CostSheet sheet =
+                LANTERNFOLD.brew(beer).on("Main").length("28 brl").day(DAY).cost();
         Money lines = Money.zero(sheet.total().getCurrencyUnit());
         for (CostLine line : sheet.lines()) {
             lines = lines.plus(line.value());
@@ -118,7 +135,12 @@ class LanternfoldTest {
 
     @Test
     void the_mild_pays_the_lower_rate_of_duty() {
-        CostSheet sheet = LANTERNFOLD.brew("Tallow Mild").on("Main").length("30 brl").day(DAY).cost();
+        CostSheet sheet = LANTERNFOLD
+                .brew("Tallow Mild")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .cost();
         // Finance Act 2026 s.89: draught under 3.5 %
         assertEquals(
                 new BigDecimal("8.58"), sheet.containers().get(0).duty().rate().ratePerLpa());
@@ -126,7 +148,8 @@ class LanternfoldTest {
 
     @Test
     void more_than_the_vessels_hold_is_a_finding_and_is_split_into_gyles() {
-        Brew brew = LANTERNFOLD.brew("Wickgate Bitter").on("Main").length("40 brl").day(DAY);
+        Brew brew =
+                LANTERNFOLD.brew("Wickgate Bitter").on("Main").length("40 brl").day(DAY);
         assertTrue(brew.gyle().limited());
         Scaler.Split split = brew.gyles();
         assertEquals(2, split.count());
@@ -143,21 +166,23 @@ class LanternfoldTest {
 
     @Test
     void a_misspelt_beer_or_plant_is_told_the_nearest() {
-        UnknownNameException beer =
-                assertThrows(UnknownNameException.class, () -> LANTERNFOLD.brew("Wickgte Biter"));
+        UnknownNameException beer = assertThrows(UnknownNameException.class, () -> LANTERNFOLD.brew("Wickgte Biter"));
         assertTrue(beer.nearest().contains("Wickgate Bitter"), beer.nearest().toString());
         UnknownNameException plant = assertThrows(
-                UnknownNameException.class, () -> LANTERNFOLD.brew("Wickgate Bitter").on("Mian"));
+                UnknownNameException.class,
+                () -> LANTERNFOLD.brew("Wickgate Bitter").on("Mian"));
         assertTrue(plant.nearest().contains("Main"), plant.nearest().toString());
     }
 
     @Test
     void a_day_without_prices_is_refused() {
-        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class, () -> LANTERNFOLD
-                .brew("Wickgate Bitter")
-                .sameHops()
-                .day(LocalDate.of(2026, 1, 5))
-                .cost());
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> LANTERNFOLD
+                        .brew("Wickgate Bitter")
+                        .sameHops()
+                        .day(LocalDate.of(2026, 1, 5))
+                        .cost());
         assertTrue(String.valueOf(refused.getMessage()).contains("2026"), String.valueOf(refused.getMessage()));
     }
 }

@@ -62,7 +62,8 @@ class SheetsAddUpTest {
                 }
                 boolean perPint = isPerPint(lines, i, rule.end());
                 if (rows > 0 && total != null && !perPint) {
-                    assertEquals(0, total.compareTo(sum), "column ending at " + rule.end() + " over\n" + lines.get(i + 1));
+                    assertEquals(
+                            0, total.compareTo(sum), "column ending at " + rule.end() + " over\n" + lines.get(i + 1));
                     checked++;
                 }
             }
@@ -75,7 +76,8 @@ class SheetsAddUpTest {
         for (int j = rule - 1; j >= 0; j--) {
             if (headed(lines.get(j), end)) {
                 return lines.get(j).contains("#filled")
-                        || (lines.get(j).contains("filled") && lines.get(j).substring(0, end).endsWith("a pint"));
+                        || (lines.get(j).contains("filled")
+                                && lines.get(j).substring(0, end).endsWith("a pint"));
             }
         }
         return false;
@@ -108,7 +110,8 @@ class SheetsAddUpTest {
         BigDecimal balance = BigDecimal.ZERO;
         int steps = 0;
         for (String line : GyleText.of(brew("Haymoth Golden").gyle()).lines().toList()) {
-            Matcher step = Pattern.compile("^ {2}(run-off from the mash|[-+=] .*?) {2,}(\\d+\\.\\d)").matcher(line);
+            Matcher step = Pattern.compile("^ {2}(run-off from the mash|[-+=] .*?) {2,}(\\d+\\.\\d)")
+                    .matcher(line);
             if (step.find()) {
                 BigDecimal litres = new BigDecimal(step.group(2));
                 steps++;

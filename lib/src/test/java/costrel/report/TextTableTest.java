@@ -14,15 +14,13 @@ class TextTableTest {
                 .row("crystal", "5.5")
                 .total("", "622.50")
                 .text(2);
-        assertEquals(
-                """
+        assertEquals("""
                   malt         kg
                   pale     617.00
                   crystal    5.5
                            ------
                            622.50
-                """,
-                text);
+                """, text);
     }
 
     @Test

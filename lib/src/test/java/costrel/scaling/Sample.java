@@ -33,8 +33,7 @@ final class Sample {
 
     private Sample() {}
 
-    static GristMaterial material(
-            String name, GristMaterial.Kind kind, double hwe, double moisture, double ebc) {
+    static GristMaterial material(String name, GristMaterial.Kind kind, double hwe, double moisture, double ebc) {
         return new GristMaterial(
                 name,
                 kind,
@@ -92,7 +91,13 @@ final class Sample {
 
     static HopOnTheDay hop(String lot, double alpha) {
         return new HopOnTheDay(
-                lot, "Fuggle", HopForm.LEAF, alpha, AlphaMethod.LEAD_CONDUCTANCE, OptionalDouble.of(0.8), "certificate");
+                lot,
+                "Fuggle",
+                HopForm.LEAF,
+                alpha,
+                AlphaMethod.LEAD_CONDUCTANCE,
+                OptionalDouble.of(0.8),
+                "certificate");
     }
 
     static ResolvedHop addition(HopOnTheDay hop, HopUse use, double kg) {
@@ -145,7 +150,7 @@ final class Sample {
                         OptionalDouble.of(0.75),
                         OptionalDouble.empty(),
                         OptionalDouble.empty()),
-                new Recipe.Process(
+                new Recipe.Method(
                         OptionalDouble.of(2.5),
                         OptionalDouble.of(66),
                         90,

@@ -67,7 +67,8 @@ class ScalerTest {
 
     @Test
     void the_published_volume_chain_of_a_500_kg_mash_is_reproduced() {
-        // 500 kg at 300 L°/kg, 88 % to the FV, OG 1.042, 15 kg of hops holding 6 L/kg (supply-trade catalogue), 7 % boiled off
+        // 500 kg at 300 L°/kg, 88 % to the FV, OG 1.042, 15 kg of hops holding 6 L/kg (supply-trade catalogue), 7 %
+        // boiled off
         // (Murphy & Son: 7 to 9 %): 3142.86 L collected, 90 L and 3780 L° with the hops, copper up at 39.06 degrees,
         // 90.52 % before the hop loss. Worked from those published figures.
         double upL = 3476.19;
@@ -141,7 +142,8 @@ class ScalerTest {
         double total = 1e6 * (4 * 0.06 * 0.30 + 3 * 0.04 * 0.15) / 5000;
         assertEquals(3, gyle.hops().get(1).kg(), 1e-9);
         assertEquals(total, gyle.bitterness().ebu(), 1e-9);
-        assertEquals((total - late) * 5000 / (1e6 * 0.06 * 0.30), gyle.hops().get(0).kg(), 1e-9);
+        assertEquals(
+                (total - late) * 5000 / (1e6 * 0.06 * 0.30), gyle.hops().get(0).kg(), 1e-9);
     }
 
     private static ResolvedRecipe bitter(Plant plant, double alpha) {
@@ -158,8 +160,7 @@ class ScalerTest {
     @Test
     void what_the_hops_hold_is_met_from_the_mash_as_algebra_has_it() {
         // with a fixed utilisation the fixed point has a closed form: V_out = B + dead + left + r·EBU·B/(10⁶·alpha·U)
-        Plant plant =
-                Sample.plant("real", new MashEfficiency.Constant(0.9), Sample.figures(0.3, 0.15), 120, 20, 35, 6);
+        Plant plant = Sample.plant("real", new MashEfficiency.Constant(0.9), Sample.figures(0.3, 0.15), 120, 20, 35, 6);
         ResolvedRecipe recipe = Sample.recipe(
                 Optional.empty(),
                 4900,
@@ -196,7 +197,8 @@ class ScalerTest {
 
     @Test
     void a_mash_of_three_quarters_of_a_tonne_makes_about_thirty_barrels() {
-        // common practice, no source: 750 kg with 1,600 L is a mash of about 2.3 to 2.5 t at about 2.1 L/kg; it gives some 30 brl
+        // common practice, no source: 750 kg with 1,600 L is a mash of about 2.3 to 2.5 t at about 2.1 L/kg; it gives
+        // some 30 brl
         // at about 1040
         Plant plant = Sample.lossless("plain", 0.87);
         ResolvedRecipe recipe = Sample.asBrewed(
@@ -222,10 +224,7 @@ class ScalerTest {
         assertTrue(refused.weighed().isEmpty());
         assertTrue(refused.limited());
         Gyle insisted = Scaler.scale(
-                intent,
-                plant,
-                Amounts.ofLitres(5000),
-                new Scaler.Options(costrel.hops.AlphaMethodFactors.NONE, true));
+                intent, plant, Amounts.ofLitres(5000), new Scaler.Options(costrel.hops.AlphaMethodFactors.NONE, true));
         assertTrue(insisted.weighed().isPresent());
     }
 

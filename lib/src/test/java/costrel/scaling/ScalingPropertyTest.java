@@ -30,7 +30,8 @@ class ScalingPropertyTest {
         each((random, at) -> {
             Plant home = plant(random, "home");
             ResolvedRecipe recipe = recipe(random, home);
-            Gyle gyle = Sample.brew(recipe, home, home, recipe.recipe().brewLengthL().getAsDouble());
+            Gyle gyle = Sample.brew(
+                    recipe, home, home, recipe.recipe().brewLengthL().getAsDouble());
             assertSameWeights(recipe, gyle, at);
         });
     }
@@ -43,7 +44,10 @@ class ScalingPropertyTest {
             ResolvedRecipe recipe = recipe(random, home);
             Gyle there = Sample.brew(recipe, home, away, 500 + random.nextDouble() * 8000);
             Gyle back = Sample.brew(
-                    Scaler.asBrewed(there), away, home, recipe.recipe().brewLengthL().getAsDouble());
+                    Scaler.asBrewed(there),
+                    away,
+                    home,
+                    recipe.recipe().brewLengthL().getAsDouble());
             assertSameWeights(recipe, back, at);
         });
     }
@@ -53,7 +57,13 @@ class ScalingPropertyTest {
         each((random, at) -> {
             Plant home = plant(random, "home");
             Plant even = Sample.plant(
-                    "even", new MashEfficiency.Constant(0.8 + random.nextDouble() * 0.15), Sample.figures(0.3, 0.15), 0, 0, 0, 6);
+                    "even",
+                    new MashEfficiency.Constant(0.8 + random.nextDouble() * 0.15),
+                    Sample.figures(0.3, 0.15),
+                    0,
+                    0,
+                    0,
+                    6);
             ResolvedRecipe recipe = recipe(random, home);
             double first = 500 + random.nextDouble() * 3000;
             double second = 500 + random.nextDouble() * 3000;
@@ -93,13 +103,17 @@ class ScalingPropertyTest {
             }
             double heldL = 0;
             for (Gyle.Hop hop : gyle.hops()) {
-                heldL += hop.use().holdsWort() ? hop.kg() * away.hopback().retention(hop.hop().form()) : 0;
+                heldL += hop.use().holdsWort()
+                        ? hop.kg() * away.hopback().retention(hop.hop().form())
+                        : 0;
             }
             double outL = gyle.intent().castShare() * gyle.collectedL()
                     + heldL
                     + away.hopback().deadL()
                     + away.copper().leftL();
-            double og = (gyle.mashEfficiency() * potential + sugar) / outL * gyle.intent().castShare();
+            double og = (gyle.mashEfficiency() * potential + sugar)
+                    / outL
+                    * gyle.intent().castShare();
             assertEquals(intent.og().excessDegrees(), og, RELATIVE * og, at);
             double ebu = 0;
             for (Gyle.Hop hop : gyle.hops()) {
@@ -136,7 +150,11 @@ class ScalingPropertyTest {
             double found = line.material().mashed()
                     ? mashedLines.get(mashed++).kg()
                     : sugarLines.get(sugars++).kg();
-            assertEquals(wanted, found, RELATIVE * wanted, at + ", " + line.material().name());
+            assertEquals(
+                    wanted,
+                    found,
+                    RELATIVE * wanted,
+                    at + ", " + line.material().name());
         }
         for (int i = 0; i < recipe.hops().size(); i++) {
             double wanted = ((costrel.recipe.Amount.OfMass) recipe.hops().get(i).amount()).kilograms();
@@ -158,14 +176,12 @@ class ScalingPropertyTest {
     private static Plant plant(Random random, String name) {
         MashEfficiency efficiency = random.nextBoolean()
                 ? new MashEfficiency.Constant(0.75 + random.nextDouble() * 0.2)
-                : new MashEfficiency.Linear(
-                        0.80 + random.nextDouble() * 0.1, random.nextDouble() * 0.002, 42, 30, 80);
-        Utilisation utilisation =
-                switch (random.nextInt(3)) {
-                    case 0 -> Sample.figures(0.2 + random.nextDouble() * 0.15, 0.1);
-                    case 1 -> new Tinseth();
-                    default -> new Kinetic(OptionalDouble.of(0.4 + random.nextDouble() * 0.3));
-                };
+                : new MashEfficiency.Linear(0.80 + random.nextDouble() * 0.1, random.nextDouble() * 0.002, 42, 30, 80);
+        Utilisation utilisation = switch (random.nextInt(3)) {
+            case 0 -> Sample.figures(0.2 + random.nextDouble() * 0.15, 0.1);
+            case 1 -> new Tinseth();
+            default -> new Kinetic(OptionalDouble.of(0.4 + random.nextDouble() * 0.3));
+        };
         return Sample.plant(
                 name,
                 efficiency,
