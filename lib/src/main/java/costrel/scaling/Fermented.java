@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param primingDegrees gravity that primings bring, excess degrees
  * @param rackingGravity gravity at racking for the wanted condition; empty where no condition is wanted or it can't be told
  * @param heldVolumes carbon dioxide in the beer before racking, volumes; empty where it can't be told
- * @param strength true strength by Balling, Tabarié and OIML R 22, with nothing rounded; empty without an FG
+ * @param strength true strength by Balling, Tabarié and OIML R 22 with the primings fermented; empty without an FG
  */
 public record Fermented(
         Optional<Gravity> fg,
@@ -69,8 +69,9 @@ public record Fermented(
             double lessPrimings = needed.excessDegrees() - primings;
             racking = Optional.of(Gravity.ofDegrees(Math.max(fg.get().excessDegrees(), lessPrimings)));
         }
+        Gravity withPrimings = Gravity.ofDegrees(og.excessDegrees() + primings);
         Optional<Strength> strength =
-                fg.map(gravity -> TrueStrength.of(og, gravity).abv());
+                fg.map(gravity -> TrueStrength.of(withPrimings, gravity).abv());
         return new Fermented(fg, rackedL, ledger, primings, racking, held, strength);
     }
 

@@ -1,5 +1,6 @@
 package costrel.scaling;
 
+import costrel.explain.Explanation;
 import costrel.hops.HopOnTheDay;
 import costrel.hops.HopUse;
 import costrel.measure.Amounts;
@@ -208,6 +209,15 @@ public record Gyle(
                 beer,
                 weighed,
                 all);
+    }
+
+    /**
+     * How the figures came about.
+     *
+     * @return a tree with the extract ledger, the grist, the bitterness and the liquor
+     */
+    public Explanation explanation() {
+        return GyleExplained.of(this);
     }
 
     /**
