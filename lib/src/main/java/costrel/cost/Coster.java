@@ -105,7 +105,7 @@ public final class Coster {
                 containers,
                 total,
                 SheetNotes.findings(batch, run, purchases.findings(), containers),
-                SheetNotes.cautions(batch, containers, duty),
+                SheetNotes.cautions(batch, containers),
                 leftOut,
                 SheetNotes.defaultsUsed(batch),
                 SheetNotes.allergens(batch));

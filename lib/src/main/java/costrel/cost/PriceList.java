@@ -85,6 +85,7 @@ public final class PriceList {
          * @return the list
          */
         public PriceList build() {
+            shared.clear(); // before the index takes its own room
             return new PriceList(rows);
         }
     }

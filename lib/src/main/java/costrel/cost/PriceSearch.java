@@ -107,6 +107,16 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
             passedOver.add(new PassedOver(
                     row, row.landed().compareTo(chosen.landed()) == 0 ? "costs the same, stands later" : "dearer"));
         }
+        usable.stream()
+                .filter(row -> Names.folded(row.supplier()).equals(Names.folded(chosen.supplier())))
+                .filter(row -> row.minimumQuantity().compareTo(chosen.minimumQuantity()) < 0)
+                .filter(row -> row.landed().compareTo(chosen.landed()) < 0)
+                .findFirst()
+                .ifPresent(row -> findings.add(new CostFinding(
+                        chosen.item() + " from " + chosen.supplier() + ": the price for "
+                                + amount(chosen.minimumQuantity()) + " or more (" + chosen.origin()
+                                + ") is dearer than that for less (" + row.origin() + ")",
+                        "check the price list")));
         cheaperBreak(chosen, larger).ifPresent(findings::add);
         return Optional.of(new Choice(chosen, chosen.landed(), inFileOrder(valid, passedOver), findings));
     }

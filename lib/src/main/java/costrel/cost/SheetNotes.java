@@ -57,13 +57,12 @@ final class SheetNotes {
         return declared.compareTo(STEP_OF_LABEL_TOLERANCE) > 0 ? BigDecimal.ONE : TOLERANCE_UP_TO_STEP;
     }
 
-    static List<CostFinding> cautions(Batch batch, List<ContainerCost> containers, DutySchedule duty) {
+    static List<CostFinding> cautions(Batch batch, List<ContainerCost> containers) {
         Set<CostFinding> cautions = new LinkedHashSet<>();
         cautions.add(new CostFinding(
                 "an estimate for costing and pricing, not a duty return or tax advice",
                 "duty, reliefs and value added tax depend on your approval, records, premises and the law on the day:"
-                        + " confirm with the revenue authority"
-                        + (duty.country().equals("UK") ? " (HM Revenue & Customs)" : "") + " and an accountant"));
+                        + " confirm with the revenue authority (in the UK, HM Revenue & Customs) and an accountant"));
         cautions.add(new CostFinding("value added tax is in no figure of this sheet", ""));
         containers.forEach(container -> cautions.addAll(container.duty().cautions()));
         for (ContainerCost container : containers) {
