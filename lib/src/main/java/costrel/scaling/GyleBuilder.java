@@ -36,7 +36,7 @@ final class GyleBuilder {
         List<Gyle.Hop> hops = hops(intent, plant, state, weighable);
         Optional<LiquorPlan> liquor = LiquorPlan.of(
                 plant,
-                process,
+                method,
                 Goods.of(intent),
                 state,
                 mashHopHeldL(intent, plant, state.hops().kg()));
