@@ -1,0 +1,364 @@
+package costrel.tables;
+
+import costrel.recipe.Names;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One pass over a CSV file, row by row, which gathers everything that is wrong on the way. Nothing is thrown for a
+ * fault of the file: it becomes a problem, and {@link #loaded} refuses the value.
+ */
+final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
+
+    /** No table of ours has more than a few dozen. */
+    private static final int MOST_COLUMNS = 1000;
+
+    /** Bound on the distinct cells of a kind that are kept to be shared between rows. */
+    private static final int MOST_SHARED = 20_000;
+
+    private static final int LONGEST_SHARED = 100;
+
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
+            .setCommentMarker('#')
+            .setIgnoreEmptyLines(true)
+            .setIgnoreSurroundingSpaces(true)
+            .get();
+
+    /** The parser's message writes the number in the digits of the machine's country. */
+    private static final Pattern START_LINE = Pattern.compile("startline (\\p{Nd}+)");
+
+    private final ProblemList problems;
+    private final Columns columns;
+    private final List<String> assumed = new ArrayList<>();
+    private final Map<CellKind<?>, Map<String, Object>> shared = new HashMap<>();
+    private final Map<String, Integer> positions = new HashMap<>();
+
+    private @Nullable GuardedText text;
+    private @Nullable CSVParser parser;
+    private @Nullable Iterator<CSVRecord> records;
+    private List<String> headings = List.of();
+    private long headerLine;
+
+    private CsvTable(String file, Columns columns) {
+        this.problems = new ProblemList(file);
+        this.columns = columns;
+    }
+
+    /**
+     * Opens a table and checks its column names.
+     *
+     * @param source the bytes
+     * @param columns what the table has
+     * @return the table, at its first row; without rows where the file can't be read
+     */
+    static CsvTable open(CsvSource source, Columns columns) {
+        CsvTable table = new CsvTable(source.name(), columns);
+        try {
+            GuardedText text = new GuardedText(source.open());
+            table.text = text;
+            CSVParser parser =
+                    CSVParser.builder().setReader(text).setFormat(FORMAT).get();
+            table.parser = parser;
+            table.records = parser.iterator();
+            table.readHeader();
+        } catch (IOException e) {
+            table.stop(e);
+        }
+        return table;
+    }
+
+    ProblemList problems() {
+        return problems;
+    }
+
+    /** Names a default that took the place of a blank. */
+    void assume(long line, String sentence) {
+        assumed.add(problems.file() + (line > 0 ? ":" + line : "") + ": " + sentence);
+    }
+
+    /** The line of the column names. */
+    long headerLine() {
+        return headerLine;
+    }
+
+    /**
+     * The outcome: the value where nothing was wrong, else the problems.
+     *
+     * @param value makes the value of a sound file; what it throws about its input is one more problem
+     */
+    <T> Loaded<T> loaded(Supplier<T> value) {
+        if (problems.isEmpty()) {
+            try {
+                return Loaded.of(value.get(), assumed);
+            } catch (IllegalArgumentException e) {
+                problems.add(TableProblem.from(problems.file(), 0, "", String.valueOf(e.getMessage())));
+            }
+        }
+        return Loaded.refused(problems.all());
+    }
+
+    /** Whether column names were found, so that rows could be read. */
+    boolean readable() {
+        return !positions.isEmpty();
+    }
+
+    /** The outcome of a table that has too little in it; what is wrong otherwise stands alone. */
+    <T> Loaded<T> refused(String found, String expected) {
+        if (problems.isEmpty()) {
+            problems.add(0, "", found, expected);
+        }
+        return Loaded.refused(problems.all());
+    }
+
+    @Override
+    public Iterator<CsvRow> iterator() {
+        return new Iterator<>() {
+            private @Nullable CsvRow next;
+            private boolean asked;
+
+            @Override
+            public boolean hasNext() {
+                if (!asked) {
+                    next = advance();
+                    asked = true;
+                }
+                return next != null;
+            }
+
+            @Override
+            public CsvRow next() {
+                CsvRow row = hasNext() ? next : null;
+                if (row == null) {
+                    throw new NoSuchElementException("the table has no more rows");
+                }
+                asked = false;
+                return row;
+            }
+        };
+    }
+
+    @Override
+    public void close() {
+        try {
+            if (parser != null) {
+                parser.close();
+            }
+        } catch (IOException e) {
+            stop(e);
+        }
+    }
+
+    /** Where a column stands in a row, or -1 where the file has none of that name. */
+    int position(String column) {
+        return positions.getOrDefault(column, -1);
+    }
+
+    boolean missing(String column) {
+        return !positions.containsKey(column) && columns.required().contains(column);
+    }
+
+    /** How many columns there are, up to the last with a heading. */
+    int width() {
+        return headings.size();
+    }
+
+    /** The heading of a column as the file has it; empty beyond the last. */
+    String heading(int position) {
+        return position < headings.size() ? headings.get(position) : "";
+    }
+
+    /** A cell as what it means. The same text becomes the same object for all rows: price lists repeat few texts often. */
+    <T> T parsed(CellKind<T> kind, String cell) {
+        if (cell.length() > LONGEST_SHARED) {
+            return kind.read(cell);
+        }
+        Map<String, Object> known = shared.computeIfAbsent(kind, any -> new HashMap<>());
+        Object before = known.get(cell);
+        if (before != null) {
+            return kind.cast(before);
+        }
+        T value = kind.read(cell);
+        if (known.size() < MOST_SHARED) {
+            known.put(cell, value);
+        }
+        return value;
+    }
+
+    /** The next row with something in it, checked for width and damaged text. */
+    private @Nullable CsvRow advance() {
+        for (CsvRow row = nextRecord(); row != null; row = nextRecord()) {
+            if (row.isBlank() || row.isComment()) {
+                continue;
+            }
+            row.checkShape();
+            return row;
+        }
+        return null;
+    }
+
+    private @Nullable CsvRow nextRecord() {
+        if (records == null || parser == null || text == null) {
+            return null;
+        }
+        try {
+            if (!records.hasNext()) {
+                damaged(text, Long.MAX_VALUE);
+                records = null;
+                return null;
+            }
+            CSVRecord record = records.next();
+            text.rowRead();
+            long end = parser.getCurrentLineNumber();
+            CsvRow row = new CsvRow(this, record, end - lineBreaks(record));
+            if (!row.showsDamage()) {
+                damaged(text, end);
+            } else {
+                damaged(text, row.line() - 1);
+                text.takeDamagedLines(end);
+            }
+            return row;
+        } catch (UncheckedIOException e) {
+            stop(e.getCause() == null ? new IOException(e) : e.getCause());
+            return null;
+        }
+    }
+
+    private static long lineBreaks(CSVRecord record) {
+        long breaks = 0;
+        for (String cell : record) {
+            for (int i = 0; i < cell.length(); i++) {
+                char c = cell.charAt(i);
+                if (c == '\r' || (c == '\n' && (i == 0 || cell.charAt(i - 1) != '\r'))) {
+                    breaks++;
+                }
+            }
+        }
+        return breaks;
+    }
+
+    private void damaged(GuardedText from, long upTo) {
+        for (long line : from.takeDamagedLines(upTo)) {
+            problems.add(line, "", "bytes that are no UTF-8", "text saved as UTF-8");
+        }
+    }
+
+    /** Nothing more can be read; what was found so far stands. */
+    private void stop(IOException fault) {
+        records = null;
+        if (text != null) {
+            damaged(text, Long.MAX_VALUE);
+        }
+        String message = String.valueOf(fault.getMessage());
+        Matcher start = START_LINE.matcher(message);
+        long line = parser == null ? 0 : parser.getCurrentLineNumber();
+        if (fault instanceof TextFault known) {
+            problems.add(known.in(problems.file()));
+        } else if (message.contains("EOF")) {
+            long from = start.find() ? Long.parseLong(start.group(1)) : line;
+            problems.add(from, "", "the end of the file", "a closing quote");
+        } else if (message.contains("Invalid character between encapsulated token and delimiter")) {
+            problems.add(
+                    line,
+                    "",
+                    "more text; what follows this line was not read",
+                    "a comma or the end of the line after a closing quote");
+        } else {
+            problems.add(line, "", message, "a file that can be read to its end");
+        }
+    }
+
+    private void readHeader() {
+        CsvRow header = null;
+        do {
+            header = nextRecord();
+        } while (header != null && (header.isBlank() || header.isComment()));
+        if (header == null) {
+            if (problems.isEmpty()) {
+                problems.add(
+                        0,
+                        "",
+                        "an empty file",
+                        "a first row with the columns " + String.join(", ", columns.required()));
+            }
+            return;
+        }
+        headerLine = header.line();
+        headings = header.cellsUpToLastFilled();
+        if (headings.size() > MOST_COLUMNS) {
+            refuse(headings.size() + " columns", "at most " + MOST_COLUMNS + " columns");
+            return;
+        }
+        Map<String, String> known = new LinkedHashMap<>();
+        columns.known().forEach(name -> known.put(Names.folded(name), name));
+        if (headings.stream().noneMatch(heading -> known.containsKey(Names.folded(heading)))) {
+            refuseHeader(known);
+            return;
+        }
+        placeColumns(known);
+    }
+
+    private void placeColumns(Map<String, String> known) {
+        for (int i = 0; i < headings.size(); i++) {
+            String heading = headings.get(i);
+            String name = known.get(Names.folded(heading));
+            if (heading.isEmpty()) {
+                continue;
+            }
+            if (name == null) {
+                List<String> nearest = Names.nearest(known.values(), heading);
+                problems.add(
+                        headerLine,
+                        heading,
+                        "a column that this table does not have",
+                        nearest.isEmpty()
+                                ? "one of the columns " + String.join(", ", known.values())
+                                : "a column such as " + String.join(" or ", nearest));
+            } else if (positions.putIfAbsent(name, i) != null) {
+                problems.add(headerLine, name, "two", "one column of this name");
+            }
+        }
+        for (String required : columns.required()) {
+            if (!positions.containsKey(required)) {
+                problems.add(headerLine, required, "none", "a column of this name");
+            }
+        }
+    }
+
+    /** A first row in which no heading is known: often the wrong separator, else no headings at all. */
+    private void refuseHeader(Map<String, String> known) {
+        String first = String.join(",", headings);
+        for (String separator : List.of(";", "\t", "|")) {
+            for (String piece : first.split(Pattern.quote(separator), -1)) {
+                String bare = piece.strip().replaceAll("^\"|\"$", "");
+                if (first.contains(separator) && known.containsKey(Names.folded(bare))) {
+                    String shown = separator.equals("\t") ? "tabs" : "'" + separator + "'";
+                    refuse("a file separated by " + shown + "; save it with ','", "cells separated by ','");
+                    return;
+                }
+            }
+        }
+        refuse(
+                TableProblem.quoted(String.join(", ", headings)),
+                "a first row with the columns " + String.join(", ", columns.required()));
+    }
+
+    private void refuse(String found, String expected) {
+        problems.add(headerLine, "", found, expected);
+        records = null;
+    }
+}

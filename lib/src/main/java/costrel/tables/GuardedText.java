@@ -1,0 +1,172 @@
+package costrel.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+
+/**
+ * UTF-8 bytes as characters for the CSV parser. A byte order mark is left out. A byte that is no UTF-8 becomes U+FFFD
+ * and its line is kept, so that reading goes on to the faults behind it. A line or a row beyond bounds ends the reading
+ * before it fills the memory.
+ */
+final class GuardedText extends Reader {
+
+    /** Longest line, in characters. */
+    static final int LONGEST_LINE = 1_000_000;
+
+    /** Longest row with its quoted line breaks, in characters. */
+    static final int LONGEST_ROW = 4_000_000;
+
+    /** What stands for a byte that is no UTF-8. */
+    static final char REPLACEMENT = '\uFFFD';
+
+    private static final char NEVER_A_CHARACTER = '\uFFFE';
+    private static final int BUFFER = 8192;
+    private static final int MOST_LINES_KEPT = 10_000;
+
+    private final InputStream bytes;
+    private final CharsetDecoder decoder = StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    private final ByteBuffer in = ByteBuffer.allocate(BUFFER).flip();
+    private final CharBuffer out = CharBuffer.allocate(BUFFER).flip();
+    private final NavigableSet<Long> damagedLines = new TreeSet<>();
+
+    private boolean started;
+    private boolean ended;
+    private long line = 1;
+    private long lineLength;
+    private long rowLength;
+    private char last;
+
+    GuardedText(InputStream bytes) {
+        this.bytes = bytes;
+    }
+
+    /** Told after each row: what comes next counts towards another one. */
+    void rowRead() {
+        rowLength = 0;
+    }
+
+    /** Lines up to this one that held bytes outside UTF-8 and weren't asked for before. */
+    NavigableSet<Long> takeDamagedLines(long upTo) {
+        NavigableSet<Long> head = damagedLines.headSet(upTo, true);
+        NavigableSet<Long> taken = new TreeSet<>(head);
+        head.clear();
+        return taken;
+    }
+
+    @Override
+    public int read(char[] target, int offset, int length) throws IOException {
+        if (!started) {
+            start();
+        }
+        while (!out.hasRemaining()) {
+            if (!decodeMore()) {
+                return -1;
+            }
+        }
+        int count = Math.min(length, out.remaining());
+        out.get(target, offset, count);
+        return count;
+    }
+
+    @Override
+    public void close() throws IOException {
+        bytes.close();
+    }
+
+    private void start() throws IOException {
+        started = true;
+        while (in.remaining() < 3 && !ended) {
+            fill();
+        }
+        int first = in.remaining() > 0 ? in.get(0) & 0xFF : -1;
+        int second = in.remaining() > 1 ? in.get(1) & 0xFF : -1;
+        int third = in.remaining() > 2 ? in.get(2) & 0xFF : -1;
+        if ((first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE)) {
+            throw new TextFault(1, "a file saved as UTF-8", "one saved as UTF-16");
+        }
+        if (first == 0xEF && second == 0xBB && third == 0xBF) {
+            in.position(3);
+        }
+    }
+
+    private void fill() throws IOException {
+        in.compact();
+        int count = bytes.read(in.array(), in.arrayOffset() + in.position(), in.remaining());
+        if (count < 0) {
+            ended = true;
+        } else {
+            in.position(in.position() + count);
+        }
+        in.flip();
+    }
+
+    /** Decodes some characters into the buffer; false at the end of the text. */
+    private boolean decodeMore() throws IOException {
+        out.clear();
+        CoderResult result = decoder.decode(in, out, ended);
+        boolean damaged = result.isError() && out.hasRemaining();
+        if (damaged) {
+            in.position(in.position() + result.length());
+            out.put(REPLACEMENT);
+        }
+        out.flip();
+        watch();
+        if (damaged) {
+            damagedHere();
+        }
+        if (result.isUnderflow() && !out.hasRemaining()) {
+            if (ended) {
+                return false;
+            }
+            fill();
+        }
+        return true;
+    }
+
+    /** Counts lines and lengths of what was just decoded. */
+    private void watch() throws TextFault {
+        for (int i = out.position(); i < out.limit(); i++) {
+            char c = out.get(i);
+            if (c == NEVER_A_CHARACTER) {
+                out.put(i, REPLACEMENT);
+                damagedHere();
+            }
+            boolean lineEnd = c == '\r' || (c == '\n' && last != '\r');
+            if (lineEnd) {
+                line++;
+                lineLength = 0;
+            } else if (c != '\n') {
+                lineLength++;
+            }
+            rowLength++;
+            last = c;
+            if (lineLength > LONGEST_LINE) {
+                throw new TextFault(line, "a line of at most 1,000,000 characters", "a longer one");
+            }
+            if (rowLength > LONGEST_ROW) {
+                throw new TextFault(
+                        line,
+                        "a row of at most 4,000,000 characters",
+                        "one that goes on here; a quote may be left open");
+            }
+        }
+    }
+
+    private void damagedHere() {
+        if (damagedLines.size() < MOST_LINES_KEPT) {
+            damagedLines.add(line);
+        }
+    }
+}
