@@ -1,0 +1,155 @@
+package costrel.tables;
+
+import costrel.cost.Pack;
+import costrel.cost.PackUnit;
+import costrel.cost.PriceList;
+import costrel.cost.PriceRow;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Reads a price list: item, supplier, pack, price, currency, valid from, valid until, minimum quantity, delivery. A price is that of
+ * the pack; one such as £12.40/kg is that of a kilogram, and the pack may then be left blank.
+ */
+public final class PriceReader {
+
+    private static final Columns COLUMNS = Columns.required("item", "supplier", "price", "valid from")
+            .optional("pack", "currency", "valid until", "minimum quantity", "delivery");
+
+    private static final String ORIGIN_SEPARATOR = ":";
+
+    private PriceReader() {}
+
+    /** What a row's price buys, and for how much. */
+    private record Offer(Pack pack, BigDecimal price, CurrencyUnit currency) {}
+
+    /**
+     * Reads the list. Two of its rows that both apply are a problem; whether rows of two lists do is for
+     * {@link PriceList#overlaps}.
+     *
+     * @param source the file
+     * @return the rows in file order, or what is wrong
+     */
+    public static Loaded<List<PriceRow>> read(CsvSource source) {
+        try (CsvTable table = CsvTable.open(source, COLUMNS)) {
+            List<PriceRow> rows = new ArrayList<>();
+            for (CsvRow row : table) {
+                price(row, source.name() + ORIGIN_SEPARATOR + row.line()).ifPresent(rows::add);
+            }
+            PriceList.of(rows).overlaps().forEach(overlap -> {
+                long first = line(overlap.first());
+                long second = line(overlap.second());
+                table.problems()
+                        .add(
+                                second,
+                                "valid from",
+                                "'" + overlap.second().validFrom() + "', while the price of "
+                                        + overlap.second().item() + " from "
+                                        + overlap.second().supplier() + " on line " + first + " still applies",
+                                "one price of an item, supplier, pack and minimum quantity on a day");
+            });
+            return table.loaded(() -> List.copyOf(rows));
+        }
+    }
+
+    private static Optional<PriceRow> price(CsvRow row, String origin) {
+        Optional<String> item = row.need("item", CellKind.TEXT);
+        Optional<String> supplier = row.need("supplier", CellKind.TEXT);
+        Optional<Offer> offer = offer(row);
+        Optional<LocalDate> from = row.need("valid from", Cells.DATE);
+        Optional<LocalDate> until = MoneyCells.until(row, from);
+        BigDecimal least = least(row, offer);
+        BigDecimal delivery = delivery(row, offer);
+        return row.build(
+                "price",
+                () -> new PriceRow(
+                        item.orElseThrow(),
+                        supplier.orElseThrow(),
+                        offer.orElseThrow().pack(),
+                        offer.orElseThrow().price(),
+                        offer.orElseThrow().currency(),
+                        from.orElseThrow(),
+                        until,
+                        least,
+                        delivery,
+                        origin));
+    }
+
+    private static Optional<Offer> offer(CsvRow row) {
+        Optional<Pack> pack = row.may("pack", Exact.PACK);
+        Optional<Exact.Cash> cash = row.need("price", Exact.CASH);
+        Optional<CurrencyUnit> currency = MoneyCells.currency(row, "price", cash);
+        if (cash.isEmpty() || currency.isEmpty()) {
+            return Optional.empty();
+        }
+        if (cash.get().amount().signum() <= 0) {
+            row.problem("price", TableProblem.quoted(row.cell("price")), "an amount over 0 such as £12.50");
+            return Optional.empty();
+        }
+        Optional<Pack> per = cash.get().per();
+        if (per.isEmpty()) {
+            if (pack.isEmpty() && row.cell("pack").isEmpty()) {
+                row.problem("pack", "nothing", Exact.PACK.expected() + ", or a price such as £12.40/kg");
+            }
+            return pack.map(content -> new Offer(content, cash.get().amount(), currency.get()));
+        }
+        if (row.cell("pack").isEmpty()) {
+            return Optional.of(new Offer(per.get(), cash.get().amount(), currency.get()));
+        }
+        return pack.flatMap(
+                content -> byUnit(row, content, per.get(), cash.get().amount(), currency.get()));
+    }
+
+    /** A pack whose price is stated by the unit: £12.40/kg and 25 kg. */
+    private static Optional<Offer> byUnit(CsvRow row, Pack pack, Pack per, BigDecimal price, CurrencyUnit currency) {
+        if (per.unit() != pack.unit() || per.content().compareTo(BigDecimal.ONE) != 0) {
+            row.problem(
+                    "price",
+                    TableProblem.quoted(row.cell("price")),
+                    "a price of the pack, or one by the " + pack.unit().label() + " as the pack is");
+            return Optional.empty();
+        }
+        return Optional.of(new Offer(pack, price.multiply(pack.content()), currency));
+    }
+
+    private static BigDecimal least(CsvRow row, Optional<Offer> offer) {
+        Optional<Pack> least = row.may("minimum quantity", Exact.PACK);
+        if (least.isEmpty()) {
+            return BigDecimal.ZERO;
+        }
+        PackUnit unit = least.get().unit();
+        if (offer.isPresent() && offer.get().pack().unit() != unit) {
+            row.problem(
+                    "minimum quantity",
+                    TableProblem.quoted(row.cell("minimum quantity")),
+                    "a quantity in " + offer.get().pack().unit().label() + " as the pack is");
+        }
+        return least.get().content();
+    }
+
+    private static BigDecimal delivery(CsvRow row, Optional<Offer> offer) {
+        Optional<Exact.Cash> cash = row.may("delivery", Exact.CASH);
+        if (cash.isEmpty()) {
+            return BigDecimal.ZERO;
+        }
+        Optional<CurrencyUnit> own = cash.get().currency();
+        boolean other = offer.isPresent()
+                && own.isPresent()
+                && !own.get().equals(offer.get().currency());
+        if (other || cash.get().amount().signum() < 0 || cash.get().per().isPresent()) {
+            row.problem(
+                    "delivery",
+                    TableProblem.quoted(row.cell("delivery")),
+                    "an amount for each pack, 0 or more, in the currency of the price");
+        }
+        return cash.get().amount();
+    }
+
+    private static long line(PriceRow row) {
+        return Long.parseLong(row.origin().substring(row.origin().lastIndexOf(ORIGIN_SEPARATOR) + 1));
+    }
+}
