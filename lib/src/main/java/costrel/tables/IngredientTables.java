@@ -1,0 +1,74 @@
+package costrel.tables;
+
+import costrel.cost.Container;
+import costrel.cost.DutySchedule;
+import costrel.hops.HopVariety;
+import costrel.recipe.GristMaterial;
+import costrel.recipe.Supply;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+
+/** The tables that ship with the library. Each row names its published source; a blank cell is one on which the source is silent. */
+public final class IngredientTables {
+
+    private static final String FOLDER = "/costrel/ingredient-tables/";
+
+    private IngredientTables() {}
+
+    /**
+     * Malts, adjuncts and copper sugars.
+     *
+     * @return the materials in the order of the table
+     */
+    public static List<GristMaterial> materials() {
+        return GristMaterialReader.read(source("grist-materials.csv")).orThrow();
+    }
+
+    /**
+     * Hop varieties.
+     *
+     * @return the varieties in the order of the table
+     */
+    public static List<HopVariety> varieties() {
+        return HopVarietyReader.read(source("hop-varieties.csv")).orThrow();
+    }
+
+    /**
+     * Yeast, liquor treatment and process aids.
+     *
+     * @return the supplies in the order of the table
+     */
+    public static List<Supply> supplies() {
+        return SupplyReader.read(source("supplies.csv")).orThrow();
+    }
+
+    /**
+     * Casks, kegs and bottles.
+     *
+     * @return the containers in the order of the table
+     */
+    public static List<Container> containers() {
+        return ContainerReader.read(source("containers.csv")).orThrow();
+    }
+
+    /**
+     * Beer duty with reliefs and strength factors.
+     *
+     * @return the schedule of each country by its name in the tables
+     */
+    public static Map<String, DutySchedule> duty() {
+        return DutyReader.read(source("duty-rates.csv"), source("duty-reliefs.csv"), source("strength-factors.csv"))
+                .orThrow();
+    }
+
+    /** A table by its file name, as bytes on the class path or in the module. */
+    static CsvSource source(String file) {
+        InputStream bytes = IngredientTables.class.getResourceAsStream(FOLDER + file);
+        if (bytes == null) {
+            throw new IllegalStateException(
+                    "ingredient table " + file + ": expected it inside the library, found none");
+        }
+        return CsvSource.stream(file, bytes);
+    }
+}
