@@ -83,9 +83,7 @@ public final class NameCheck {
                 case "grist" -> materials.check(row, "item", problems);
                 case "hops" -> {
                     varieties.check(row, "item", problems);
-                    if (!Names.folded(row.cell("lot")).startsWith("alpha")) {
-                        lots.check(row, "lot", problems);
-                    }
+                    RecipeLines.lotNumber(row.name("lot")).ifPresent(lot -> lots.check(row, "lot", lot, problems));
                 }
                 case "yeast" -> yeasts.check(row, "item", problems);
                 case "liquor", "aid" -> others.check(row, "item", problems);
@@ -136,7 +134,10 @@ public final class NameCheck {
         }
 
         void check(CsvRow row, String column, List<TableProblem> problems) {
-            String name = row.cell(column);
+            check(row, column, row.name(column), problems);
+        }
+
+        void check(CsvRow row, String column, String name, List<TableProblem> problems) {
             if (!name.isEmpty() && !folded.contains(Names.folded(name))) {
                 List<String> near = Names.nearest(names, name);
                 problems.add(new TableProblem(
