@@ -161,7 +161,20 @@ final class FolderReader {
         for (Path file : files(folder, "prices*.csv")) {
             take(PriceReader.read(CsvSource.file(file))).ifPresent(rows::addAll);
         }
-        return PriceList.of(rows);
+        PriceList prices = PriceList.of(rows);
+        for (PriceList.Overlap overlap : prices.overlaps()) {
+            String origin = overlap.second().origin();
+            int colon = origin.lastIndexOf(':');
+            problems.add(new TableProblem(
+                    origin.substring(0, colon),
+                    Long.parseLong(origin.substring(colon + 1)),
+                    "valid from",
+                    overlap.second().validFrom().toString(),
+                    "a day after the price of " + overlap.first().item() + " from "
+                            + overlap.first().supplier() + " in "
+                            + overlap.first().origin() + " ends"));
+        }
+        return prices;
     }
 
     private Map<String, Map<Container, Double>> plans(Map<String, Container> containers, Map<String, Recipe> recipes) {

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds things by the names people write: exactly, else without regard to case and spaces; the nearest are offered. */
 public final class Names {
+
+    private static final Pattern GAPS = Pattern.compile("[\\s\\u00a0_-]+");
 
     private Names() {}
 
@@ -61,16 +64,28 @@ public final class Names {
         record Near(String name, int distance) {}
         List<Near> near = new ArrayList<>();
         for (String candidate : known) {
-            String folded = folded(candidate);
-            int distance = folded.contains(wanted) || (wanted.length() > 2 && wanted.contains(folded))
-                    ? 1
-                    : distance(folded, wanted);
+            int distance = away(candidate, wanted);
             if (distance <= limit) {
                 near.add(new Near(candidate, distance));
             }
         }
         near.sort(Comparator.comparingInt(Near::distance).thenComparing(Near::name));
         return near.stream().limit(3).map(Near::name).toList();
+    }
+
+    /** How far a known name is from what was written, by the whole of it or by the nearest of its words. */
+    private static int away(String candidate, String wanted) {
+        String whole = folded(candidate);
+        if (whole.contains(wanted) || (wanted.length() > 2 && wanted.contains(whole))) {
+            return 1;
+        }
+        int nearest = distance(whole, wanted);
+        for (String word : candidate.split("\\s+", -1)) {
+            if (word.length() > 2) {
+                nearest = Math.min(nearest, distance(folded(word), wanted) + 1);
+            }
+        }
+        return nearest;
     }
 
     /**
@@ -80,7 +95,7 @@ public final class Names {
      * @return the folded name
      */
     public static String folded(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", "");
+        return GAPS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     private static int distance(String a, String b) {

@@ -10,7 +10,9 @@ import costrel.cost.YieldChain;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.joda.money.Money;
 
 /** A cost sheet as text: every line, what it adds up to, and the pint in each container. */
@@ -195,18 +197,28 @@ public final class CostText {
      */
     public static String notes(CostSheet sheet) {
         StringBuilder text = new StringBuilder();
-        for (CostFinding finding : sheet.findings()) {
-            text.append(Figures.folded("finding: " + finding.text(), 2, WIDTH));
-        }
-        for (CostFinding caution : sheet.cautions()) {
-            text.append(Figures.folded("caution: " + caution.text(), 2, WIDTH));
-        }
+        text.append(grouped("finding: ", sheet.findings())).append(grouped("caution: ", sheet.cautions()));
         if (!sheet.leftOut().isEmpty()) {
             text.append(Figures.folded("left out: " + String.join("; ", sheet.leftOut()), 2, WIDTH));
         }
         if (!sheet.defaultsUsed().isEmpty()) {
             text.append(Figures.folded("assumed: " + String.join("; ", sheet.defaultsUsed()), 2, WIDTH));
         }
+        return text.toString();
+    }
+
+    /** Findings that end in the same advice share it. */
+    private static String grouped(String word, List<CostFinding> findings) {
+        Map<String, List<String>> whats = new LinkedHashMap<>();
+        for (CostFinding finding : findings) {
+            List<String> alike = whats.computeIfAbsent(finding.suggestion(), advice -> new ArrayList<>());
+            if (!alike.contains(finding.what())) {
+                alike.add(finding.what());
+            }
+        }
+        StringBuilder text = new StringBuilder();
+        whats.forEach((advice, alike) -> text.append(
+                Figures.folded(word + String.join("; ", alike) + (advice.isEmpty() ? "" : "; " + advice), 2, WIDTH)));
         return text.toString();
     }
 

@@ -44,13 +44,13 @@ final class GyleExplained {
                     ? number(line.kg(), 3) + " kg × " + number(hwe, 1) + " L°/kg × "
                             + number(gyle.mashEfficiency() * 100, 2) + " %"
                     : number(line.kg(), 3) + " kg × " + number(hwe, 1) + " L°/kg, no mash efficiency";
-            lines.add(Explanation.of(
-                    line.material().name(), number(line.litreDegrees(), 1) + " L°", how));
+            lines.add(Explanation.of(line.material().name(), number(line.litreDegrees(), 1) + " L°", how));
         }
         return new Explanation(
                 "mashed goods",
                 number(gyle.mashedKg(), 3) + " kg",
-                number(mash, 1) + " L° wanted from the mash, at " + gyle.plant().efficiency().text() + " of the potential",
+                number(mash, 1) + " L° wanted from the mash, at "
+                        + gyle.plant().efficiency().text() + " of the potential",
                 lines);
     }
 
@@ -59,16 +59,22 @@ final class GyleExplained {
         for (int i = 0; i < gyle.hops().size(); i++) {
             Gyle.Hop hop = gyle.hops().get(i);
             Intent.Hop intent = gyle.intent().hops().get(i);
-            String sum = "1000000 × " + number(hop.kg(), 4) + " kg × " + number(hop.hop().alpha() * 100, 3) + " % × "
-                    + number(hop.utilisation() * 100, 3) + " % / " + number(gyle.collectedL(), 1) + " L";
+            String sum = "1000000 × " + number(hop.kg(), 4) + " kg × "
+                    + number(hop.hop().alpha() * 100, 3) + " % × " + number(hop.utilisation() * 100, 3) + " % / "
+                    + number(gyle.collectedL(), 1) + " L";
             lines.add(Explanation.of(
                     hop.hop().variety() + " in the " + hop.use().text(),
                     number(hop.ebu(), 3) + " EBU",
                     sum,
-                    Explanation.of("alpha acid on the day", number(hop.hop().alpha() * 100, 3) + " %", hop.hop().route()),
+                    Explanation.of(
+                            "alpha acid on the day",
+                            number(hop.hop().alpha() * 100, 3) + " %",
+                            hop.hop().route()),
                     Explanation.of(
                             "holds its " + hop.holds().label(),
-                            intent.ebu().isPresent() ? number(intent.ebu().getAsDouble(), 3) + " EBU as read" : "not read",
+                            intent.ebu().isPresent()
+                                    ? number(intent.ebu().getAsDouble(), 3) + " EBU as read"
+                                    : "not read",
                             intent.gramsPerHl().isPresent()
                                     ? number(intent.gramsPerHl().getAsDouble(), 2) + " g/hL as read, of "
                                             + intent.asRead().lot()
@@ -77,8 +83,9 @@ final class GyleExplained {
         return new Explanation(
                 "bitterness",
                 number(gyle.bitterness().ebu(), 3) + " EBU",
-                gyle.bitterness().convention() + " convention, speaks of " + gyle.bitterness().speaksOf()
-                        + "; correction of the plant " + number(gyle.plant().bitternessCorrection(), 3),
+                gyle.bitterness().convention() + " convention, speaks of "
+                        + gyle.bitterness().speaksOf() + "; correction of the plant "
+                        + number(gyle.plant().bitternessCorrection(), 3),
                 lines);
     }
 

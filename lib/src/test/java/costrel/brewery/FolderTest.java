@@ -65,6 +65,17 @@ class FolderTest {
     }
 
     @Test
+    void two_lists_whose_prices_both_apply_are_told_apart_by_line() throws IOException {
+        copySample();
+        change("prices-2026-spring.csv", ",2026-08-31,", ",2026-09-30,");
+        List<TableProblem> problems = Brewery.load(folder).problems();
+        assertFalse(problems.isEmpty());
+        assertTrue(
+                problems.stream().allMatch(problem -> problem.file().startsWith("prices-2026") && problem.line() > 1),
+                problems.toString());
+    }
+
+    @Test
     void what_stands_in_a_cell_stays_text() throws IOException {
         copySample();
         change("recipes/wickgate-bitter.csv", "beer,name,Wickgate Bitter", "beer,name,\"=System.exit(3)\"");
