@@ -10,12 +10,14 @@ import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.recipe.ResolvedRecipe;
 import costrel.recipe.Resolver;
+import costrel.scaling.Finding;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
 import costrel.scaling.Scaler;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,7 +30,7 @@ import javax.measure.quantity.Volume;
  * copy; nothing is computed before it is asked for.
  *
  * <pre>{@code
- * Gyle gyle = brewery.brew("Lamplighter").on("Main").length("30 brl").day(LocalDate.of(2026, 11, 25)).gyle();
+ * Gyle gyle = brewery.brew("Wickgate Bitter").on("Main").length("30 brl").day(LocalDate.of(2026, 11, 25)).gyle();
  * }</pre>
  */
 public final class Brew {
@@ -234,7 +236,28 @@ public final class Brew {
      * @throws IllegalArgumentException if plant or brew length are not known
      */
     public Gyle gyle() {
-        return Scaler.scale(today(), place(), Amounts.ofLitres(amount()), options());
+        Gyle gyle = Scaler.scale(today(), place(), Amounts.ofLitres(amount()), options());
+        return gyle.withFindings(shortOfHops(gyle));
+    }
+
+    /** Lots of which the gyle takes more than is in store. */
+    private List<Finding> shortOfHops(Gyle gyle) {
+        Map<String, Double> wanted = new TreeMap<>();
+        gyle.hops().forEach(hop -> wanted.merge(hop.hop().lot(), hop.weighedKg(), Double::sum));
+        List<Finding> findings = new ArrayList<>();
+        wanted.forEach((id, kg) -> Names.find(brewery.catalogue().hopLots(), id)
+                .filter(lot -> lot.stockKg().isPresent() && kg > lot.stockKg().getAsDouble() + 1e-9)
+                .ifPresent(lot -> findings.add(new Finding(
+                        Finding.Weight.CAUTION,
+                        String.format(
+                                Locale.ROOT,
+                                "%s lot %s: %.2f kg wanted, %.2f kg in store",
+                                lot.variety(),
+                                id,
+                                kg,
+                                lot.stockKg().getAsDouble()),
+                        "take another lot for part of it, or brew less"))));
+        return findings;
     }
 
     /**

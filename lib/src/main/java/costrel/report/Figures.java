@@ -2,7 +2,6 @@ package costrel.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -64,7 +63,8 @@ final class Figures {
         return all.append(line).append('\n').toString();
     }
 
-    static String joined(List<String> parts) {
-        return String.join(", ", parts);
+    /** A name with a capital, as the name of a rule is printed. */
+    static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 }

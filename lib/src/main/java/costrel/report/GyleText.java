@@ -60,7 +60,7 @@ public final class GyleText {
             text.append("   ")
                     .append(Figures.fixed(colour.colour().ebc(), 0))
                     .append(" EBC (")
-                    .append(colour.rule())
+                    .append(Figures.capital(colour.rule()))
                     .append(", ± 25 %)");
         }
         text.append('\n');

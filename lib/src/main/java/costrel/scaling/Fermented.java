@@ -4,12 +4,14 @@ import costrel.hops.HopUse;
 import costrel.plant.Plant;
 import costrel.recipe.Recipe;
 import costrel.wort.Attenuation;
+import costrel.wort.BottleVerdict;
 import costrel.wort.Condition;
 import costrel.wort.Gravity;
 import costrel.wort.Strength;
 import costrel.wort.TrueStrength;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -96,6 +98,17 @@ public record Fermented(
                 : OptionalDouble.empty();
     }
 
+    /** Carbon dioxide in a closed container: what is held, and what ferments from racking gravity and primings. */
+    private OptionalDouble closedVolumes() {
+        if (fg.isEmpty() || heldVolumes.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double left = rackingGravity
+                .map(gravity -> gravity.excessDegrees() - fg.get().excessDegrees())
+                .orElse(0.0);
+        return OptionalDouble.of(heldVolumes.getAsDouble() + Condition.VOLUMES_PER_DEGREE * (left + primingDegrees));
+    }
+
     List<Finding> findings(Intent intent) {
         List<Finding> findings = new ArrayList<>();
         if (fg.isEmpty()) {
@@ -109,6 +122,14 @@ public record Fermented(
                     "racking gravity left out: it is not stated what carbon dioxide the beer holds before racking",
                     "state the plant's held condition or its warmest temperature"));
         }
+        closedVolumes().stream()
+                .filter(volumes -> Condition.bottleVerdict(volumes, OptionalDouble.empty()) != BottleVerdict.WITHIN)
+                .forEach(volumes -> findings.add(new Finding(
+                        Condition.bottleVerdict(volumes, OptionalDouble.empty()) == BottleVerdict.REFUSED
+                                ? Finding.Weight.LIMIT
+                                : Finding.Weight.CAUTION,
+                        String.format(Locale.ROOT, "condition comes to %.1f volumes in a closed container", volumes),
+                        Condition.bottleVerdict(volumes, OptionalDouble.empty()).words())));
         if (primingDegrees > 0) {
             findings.add(Finding.caution(
                     "primings ferment in the closed container: check the dose and the sugar left at racking before filling",

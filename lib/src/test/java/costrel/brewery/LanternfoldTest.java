@@ -165,6 +165,38 @@ class LanternfoldTest {
     }
 
     @Test
+    void a_lot_that_runs_short_is_told() {
+        Gyle gyle = LANTERNFOLD
+                .brew("Haymoth Golden")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .lot("First Gold", "FG25-0377")
+                .gyle();
+        assertTrue(
+                gyle.findings().stream()
+                        .anyMatch(finding -> finding.what().contains("FG25-0377")
+                                && finding.what().contains("3.00 kg in store")),
+                gyle.findings().toString());
+    }
+
+    @Test
+    void a_gyle_tells_how_its_figures_came_about() {
+        Gyle gyle = LANTERNFOLD
+                .brew("Wickgate Bitter")
+                .on("Main")
+                .length("30 brl")
+                .day(DAY)
+                .gyle();
+        assertEquals(
+                "22.878 EBU",
+                gyle.explanation()
+                        .find("Challenger in the copper 75 min")
+                        .orElseThrow()
+                        .figure());
+    }
+
+    @Test
     void a_misspelt_beer_or_plant_is_told_the_nearest() {
         UnknownNameException beer = assertThrows(UnknownNameException.class, () -> LANTERNFOLD.brew("Wickgte Biter"));
         assertTrue(beer.nearest().contains("Wickgate Bitter"), beer.nearest().toString());
