@@ -2,7 +2,14 @@
 module costrel.repl {
     requires costrel;
     requires info.picocli;
+    requires java.compiler;
+    requires java.logging;
     requires jdk.jshell;
     requires org.jline;
     requires static org.jspecify;
+
+    exports costrel.repl;
+
+    opens costrel.repl to
+            info.picocli;
 }

@@ -1,0 +1,199 @@
+package costrel.repl;
+
+import java.lang.reflect.Array;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Turns results into the text that is printed. Kinds of result that have a form of their own are given at the start. */
+final class Rendering {
+
+    private static final MathContext DIGITS = new MathContext(12);
+    private static final int LONGEST_PLAIN_SCALE = 50;
+
+    private final List<Kind<?>> kinds;
+
+    /**
+     * A kind of result with a form of its own, such as a sheet.
+     *
+     * @param <T> its type
+     * @param type its type
+     * @param text how it is printed
+     * @param needsAPerson whether it holds findings that a person must decide on
+     */
+    record Kind<T>(Class<T> type, Function<T, String> text, Predicate<T> needsAPerson) {
+
+        private String textOf(Object value) {
+            return text.apply(type.cast(value));
+        }
+
+        private boolean personFor(Object value) {
+            return needsAPerson.test(type.cast(value));
+        }
+    }
+
+    /**
+     * Gives some kinds of result a form of their own; of several that fit, the first is taken.
+     *
+     * @param kinds the kinds
+     */
+    Rendering(List<Kind<?>> kinds) {
+        this.kinds = List.copyOf(kinds);
+    }
+
+    /**
+     * The text of a result: a form of its own where it has one; of many things, one a line; of a thing with named parts,
+     * one part a line.
+     */
+    String text(@Nullable Object value) {
+        return clean(block(value)).stripTrailing();
+    }
+
+    /** Whether a result, or one of the things in it, holds findings that a person must decide on. */
+    boolean needsAPerson(@Nullable Object value) {
+        if (value instanceof Collection<?> many) {
+            return many.stream().anyMatch(this::needsAPerson);
+        }
+        return value != null && kindOf(value).map(kind -> kind.personFor(value)).orElse(false);
+    }
+
+    /**
+     * A text without the signs that a terminal would obey instead of showing, since a cell of a table may hold them.
+     * Each is replaced by one sign that stands for something unreadable.
+     */
+    static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.replace("\r\n", "\n").codePoints().forEach(c -> clean.appendCodePoint(shows(c) ? c : 0xFFFD));
+        return clean.toString();
+    }
+
+    private static boolean shows(int c) {
+        boolean turnsDirection = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+        return c == '\n' || c == '\t' || !(Character.isISOControl(c) || turnsDirection || (c >= 0xD800 && c <= 0xDFFF));
+    }
+
+    private String block(@Nullable Object value) {
+        if (value instanceof Collection<?> many) {
+            return lines(many);
+        }
+        if (value instanceof Map<?, ?> map) {
+            return map.isEmpty()
+                    ? "none"
+                    : map.entrySet().stream()
+                            .map(entry -> inline(entry.getKey()) + ": " + inline(entry.getValue()))
+                            .collect(Collectors.joining("\n"));
+        }
+        if (value instanceof Optional<?> optional) {
+            return optional.map(this::block).orElse("none");
+        }
+        if (value != null && value.getClass().isArray()) {
+            return lines(elements(value));
+        }
+        if (value instanceof Record thing && kindOf(thing).isEmpty()) {
+            Optional<List<String>> parts = parts(thing);
+            return parts.isPresent() ? String.join("\n", parts.get()) : thing.toString();
+        }
+        return single(value);
+    }
+
+    private String lines(Collection<?> many) {
+        return many.isEmpty() ? "none" : many.stream().map(this::element).collect(Collectors.joining("\n"));
+    }
+
+    /** One of many things: a form of its own may take several lines, anything else takes one. */
+    private String element(@Nullable Object value) {
+        return value != null && kindOf(value).isPresent() ? single(value) : inline(value);
+    }
+
+    private String inline(@Nullable Object value) {
+        if (value instanceof Collection<?> many) {
+            return many.stream().map(this::inline).collect(Collectors.joining(", ", "(", ")"));
+        }
+        if (value instanceof Map<?, ?> map) {
+            return map.entrySet().stream()
+                    .map(entry -> inline(entry.getKey()) + ": " + inline(entry.getValue()))
+                    .collect(Collectors.joining(", ", "(", ")"));
+        }
+        if (value instanceof Optional<?> optional) {
+            return optional.map(this::inline).orElse("none");
+        }
+        if (value != null && value.getClass().isArray()) {
+            return inline(elements(value));
+        }
+        if (value instanceof Record thing && kindOf(thing).isEmpty()) {
+            Optional<List<String>> parts = parts(thing);
+            return parts.isPresent() ? String.join(", ", parts.get()) : thing.toString();
+        }
+        return single(value);
+    }
+
+    private String single(@Nullable Object value) {
+        if (value == null) {
+            return "nothing";
+        }
+        Optional<Kind<?>> kind = kindOf(value);
+        if (kind.isPresent()) {
+            return kind.get().textOf(value);
+        }
+        if (value instanceof Boolean yes) {
+            return yes ? "yes" : "no";
+        }
+        if (value instanceof Double number) {
+            return Double.isFinite(number) ? number(new BigDecimal(number).round(DIGITS)) : unbounded(number);
+        }
+        if (value instanceof Float number) {
+            return Float.isFinite(number) ? number(new BigDecimal(number.toString())) : unbounded(number);
+        }
+        if (value instanceof BigDecimal exact) {
+            return Math.abs(exact.scale()) > LONGEST_PLAIN_SCALE ? exact.toString() : exact.toPlainString();
+        }
+        return String.valueOf(value.toString());
+    }
+
+    private static String number(BigDecimal value) {
+        BigDecimal bare = value.stripTrailingZeros();
+        int magnitude = bare.precision() - bare.scale();
+        return magnitude > 15 || magnitude < -5 ? bare.toString() : bare.toPlainString();
+    }
+
+    private static String unbounded(Number number) {
+        return Double.isNaN(number.doubleValue())
+                ? "not a number"
+                : number.doubleValue() > 0 ? "boundless" : "-boundless";
+    }
+
+    private Optional<List<String>> parts(Record thing) {
+        List<String> parts = new ArrayList<>();
+        for (RecordComponent component : thing.getClass().getRecordComponents()) {
+            try {
+                component.getAccessor().trySetAccessible();
+                parts.add(component.getName() + ": "
+                        + inline(component.getAccessor().invoke(thing)));
+            } catch (ReflectiveOperationException e) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(parts);
+    }
+
+    private Optional<Kind<?>> kindOf(Object value) {
+        return kinds.stream().filter(kind -> kind.type().isInstance(value)).findFirst();
+    }
+
+    private static List<@Nullable Object> elements(Object array) {
+        List<@Nullable Object> elements = new ArrayList<>();
+        for (int i = 0; i < Array.getLength(array); i++) {
+            elements.add(Array.get(array, i));
+        }
+        return elements;
+    }
+}

@@ -1,0 +1,8 @@
+// What the console knows before the first input. Every instruction ends in a semicolon.
+import java.math.*;
+import java.nio.file.*;
+import java.time.*;
+import java.util.*;
+import java.util.function.*;
+import java.util.stream.*;
+import static costrel.repl.Desk.*;

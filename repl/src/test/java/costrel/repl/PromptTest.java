@@ -1,0 +1,244 @@
+package costrel.repl;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A person at a terminal: keys go in while the console runs, and the screen is read in between. */
+@Timeout(60)
+final class PromptTest {
+
+    private static final String CTRL_C = "\u0003";
+    private static final String CTRL_D = "\u0004";
+    private static final String UP = "\u001b[A";
+    private static final String TAB = "\t";
+
+    /** The console at a terminal made of two byte streams. */
+    private static final class Person implements AutoCloseable {
+
+        private final PipedOutputStream keys = new PipedOutputStream();
+        private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
+        private final CompletableFuture<Integer> end;
+        private int read;
+
+        Person(String type, Map<String, String> environment, String home) throws IOException {
+            PipedInputStream in = new PipedInputStream(keys);
+            Surroundings around = Streams.surroundings(
+                    "",
+                    new ByteArrayOutputStream(),
+                    new ByteArrayOutputStream(),
+                    environment,
+                    home,
+                    Optional.of(() -> Streams.terminal(type, in, screen)));
+            end = CompletableFuture.supplyAsync(() -> new Console(around, new Rendering(List.of())).run());
+        }
+
+        Person() throws IOException {
+            this("dumb", Map.of("NO_COLOR", "1"), "");
+        }
+
+        void type(String text) throws IOException {
+            keys.write(text.getBytes(StandardCharsets.UTF_8));
+            keys.flush();
+        }
+
+        /** Waits until the screen shows a text that it has not shown before; returns all up to it. */
+        String await(String text) throws InterruptedException {
+            long deadline = System.nanoTime() + 20_000_000_000L;
+            while (true) {
+                String shown = Streams.text(screen);
+                int at = shown.indexOf(text, read);
+                if (at >= 0) {
+                    String before = shown.substring(read, at);
+                    read = at + text.length();
+                    return before;
+                }
+                assertFalse(end.isDone() || System.nanoTime() > deadline, () -> text + " awaited in\n" + shown);
+                Thread.sleep(5);
+            }
+        }
+
+        int leave() throws IOException {
+            type(CTRL_D);
+            return end.join();
+        }
+
+        @Override
+        public void close() throws IOException {
+            keys.close();
+        }
+    }
+
+    @Test
+    void ctrl_c_stops_an_endless_loop_and_keeps_the_variables() throws Exception {
+        try (Person person = new Person()) {
+            person.await(Prompt.FIRST);
+            person.type("barrels = 5\n");
+            person.await(Prompt.FIRST);
+            person.type("while (true) {}\n");
+            person.await("while (true) {}\n");
+            Thread.sleep(300);
+            person.type(CTRL_C);
+            person.await("stopped\n");
+            person.await(Prompt.FIRST);
+            person.type("barrels * 36\n");
+            person.await("\n180\n");
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void what_does_not_stop_is_left_behind_at_the_second_ctrl_c() throws Exception {
+        try (Person person = new Person()) {
+            person.await(Prompt.FIRST);
+            person.type("gate = new java.util.concurrent.atomic.AtomicBoolean(true)\n");
+            person.await(Prompt.FIRST);
+            person.type("while (gate.get()) try { while (gate.get()) {} } catch (Throwable again) {}\n");
+            person.await("{}\n");
+            Thread.sleep(300);
+            person.type(CTRL_C);
+            // From version 20 on a stop goes past such a loop's catch, so that it does stop.
+            if (Runtime.version().feature() < 20) {
+                person.await("this doesn't stop yet; Ctrl-C again leaves it behind\n");
+                person.type(CTRL_C);
+                person.await("left behind");
+            } else {
+                person.await("stopped");
+            }
+            person.await(Prompt.FIRST);
+            person.type("gate.set(false); 5 * 36\n");
+            person.await("\n180\n");
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void ctrl_c_at_the_prompt_clears_the_line() throws Exception {
+        try (Person person = new Person("ansi", Map.of("NO_COLOR", "1"), "")) {
+            person.await(Prompt.FIRST);
+            person.type("half a li");
+            person.await("half a li");
+            person.type(CTRL_C);
+            person.await(Prompt.FIRST);
+            person.type("5 * 36\n");
+            person.await("\n180\n");
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void tab_completes_a_word_and_up_brings_the_last_input_back() throws Exception {
+        try (Person person = new Person("ansi", Map.of("NO_COLOR", "1"), "")) {
+            person.await(Prompt.FIRST);
+            person.type("\"kilderkin\".leng" + TAB);
+            person.await("length()");
+            person.type("\n");
+            person.await("\n9\n");
+            person.await(Prompt.FIRST);
+            person.type(UP + "\n");
+            person.await("\n9\n");
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void the_history_is_kept_in_the_state_folder_and_nowhere_else(@TempDir Path folder) throws Exception {
+        Path state = folder.resolve("state");
+        Path home = Files.createDirectory(folder.resolve("home"));
+        Map<String, String> environment = Map.of("COSTREL_STATE", state.toString(), "NO_COLOR", "1");
+        try (Person person = new Person("dumb", environment, home.toString())) {
+            person.await(Prompt.FIRST);
+            person.type("5 * 36\n");
+            person.await("\n180\n");
+            person.await(Prompt.FIRST);
+            assertTrue(
+                    Files.readString(state.resolve("history")).endsWith(":5 * 36\n"), "kept at once, not at the end");
+            assertEquals(0, person.leave());
+        }
+        try (Person person = new Person("ansi", environment, home.toString())) {
+            person.await(Prompt.FIRST);
+            person.type(UP);
+            person.await("5 * 36");
+            person.type("\n");
+            person.await("\n180\n");
+            assertEquals(0, person.leave());
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            assertEquals(
+                    List.of(state.resolve("history")),
+                    files.filter(Files::isRegularFile).toList());
+        }
+    }
+
+    @Test
+    void a_history_that_cannot_be_kept_or_read_is_no_hindrance(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("file"), "not a folder");
+        try (Person person =
+                new Person("dumb", Map.of("COSTREL_STATE", file.resolve("state").toString()), "")) {
+            assertTrue(person.await(Prompt.FIRST).contains("No history is kept"));
+            person.type("5 * 36\n");
+            person.await("\n180\n");
+            assertEquals(0, person.leave());
+        }
+        Path state = Files.createDirectory(folder.resolve("state"));
+        Files.write(state.resolve("history"), new byte[] {'a', (byte) 0xff, 0, '\n'});
+        try (Person person = new Person("dumb", Map.of("COSTREL_STATE", state.toString()), "")) {
+            assertFalse(person.await(Prompt.FIRST).contains("No history is kept"));
+            assertEquals(0, person.leave());
+        }
+        assertTrue(Files.exists(state.resolve("history-unreadable")));
+    }
+
+    @Test
+    void there_is_colour_at_a_terminal_but_none_where_no_color_is_set() throws Exception {
+        String red = "\u001b[31m";
+        for (boolean colour : List.of(true, false)) {
+            Map<String, String> environment = colour ? Map.of() : Map.of("NO_COLOR", "1");
+            try (Person person = new Person("ansi", environment, "")) {
+                person.await(Prompt.FIRST);
+                person.type("barels\n");
+                person.await("isn't known");
+                assertEquals(0, person.leave());
+                assertEquals(
+                        colour, person.screen.toString(StandardCharsets.UTF_8).contains(red));
+            }
+        }
+    }
+
+    @Test
+    void the_words_exit_and_quit_leave() throws Exception {
+        for (String word : List.of("exit", "quit")) {
+            try (Person person = new Person()) {
+                person.await(Prompt.FIRST);
+                person.type(word + "\n");
+                assertEquals(0, person.end.join());
+            }
+        }
+    }
+
+    @Test
+    void lines_pasted_at_once_are_evaluated_one_by_one() throws Exception {
+        try (Person person = new Person("ansi", Map.of("NO_COLOR", "1"), "")) {
+            person.await(Prompt.FIRST);
+            person.type("\u001b[200~a = 1\nb = 2\na + b\n\u001b[201~\n");
+            person.await("\n3\n");
+            assertEquals(0, person.leave());
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package costrel.repl;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Plays every {@code sessions/*.session} at a terminal and through a pipe.
+ *
+ * <p>A session file is what the screen shows. Lines that begin with a prompt are typed; the others are printed. One that
+ * begins with {@code "! "} is a fault or a note: through a pipe it goes to the error stream. Lines that begin with
+ * {@code #} are for the reader.
+ */
+final class SessionFilesTest {
+
+    private static final String ASIDE = "! ";
+
+    /**
+     * A session file.
+     *
+     * @param typed the lines that are typed
+     * @param screen what the screen shows in the end
+     * @param answers the lines that are answers
+     * @param asides the lines that are faults or notes
+     */
+    private record Script(List<String> typed, List<String> screen, List<String> answers, List<String> asides) {
+
+        static Script of(Path file) throws IOException {
+            Script script = new Script(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+            for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
+                if (line.startsWith("#")) {
+                    continue;
+                }
+                if (line.startsWith(Prompt.FIRST) || line.startsWith(Prompt.FURTHER)) {
+                    script.typed.add(line.substring(Prompt.FIRST.length()));
+                    script.screen.add(line);
+                } else if (line.startsWith(ASIDE)) {
+                    script.screen.add(line.substring(ASIDE.length()));
+                    script.asides.add(line.substring(ASIDE.length()).strip().replaceFirst("^(\\^|line \\d+:) ", ""));
+                } else {
+                    script.screen.add(line);
+                    script.answers.add(line);
+                }
+            }
+            return script;
+        }
+
+        String input() {
+            return typed.stream().map(line -> line + "\n").collect(Collectors.joining());
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> a_session_at_a_terminal_shows_what_its_file_shows() throws Exception {
+        return files().stream()
+                .map(file -> dynamicTest(name(file), () -> {
+                    Script script = Script.of(file);
+                    assertEquals(String.join("\n", script.screen()), screen(script.input()));
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> a_session_through_a_pipe_gives_the_same_answers_and_nothing_else() throws Exception {
+        return files().stream()
+                .map(file -> dynamicTest(name(file), () -> {
+                    Script script = Script.of(file);
+                    Streams.Run run = Streams.run(script.input());
+                    assertEquals(lines(script.answers()), run.out());
+                    for (String aside : script.asides()) {
+                        assertTrue(run.err().contains(aside), () -> "expected " + aside + "\nin\n" + run.err());
+                    }
+                    assertEquals(script.asides().isEmpty(), run.err().isEmpty(), run.err());
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> nothing_that_is_printed_shows_a_trace_or_a_class_of_ours() throws Exception {
+        return files().stream()
+                .map(file -> dynamicTest(name(file), () -> {
+                    Script script = Script.of(file);
+                    String shown = lines(script.answers()) + lines(script.asides());
+                    for (String inside : List.of("costrel.", "jdk.", "java.", "REPL", "Exception", "Error", "\tat ")) {
+                        assertFalse(shown.contains(inside), inside);
+                    }
+                }));
+    }
+
+    private static String screen(String input) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Surroundings around = Streams.surroundings(
+                "",
+                new ByteArrayOutputStream(),
+                new ByteArrayOutputStream(),
+                Map.of("NO_COLOR", "1"),
+                "",
+                Optional.of(() -> Streams.terminal(
+                        "dumb", new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), out)));
+        assertEquals(Console.DONE, new Console(around, new Rendering(List.of())).run());
+        String shown = Streams.text(out);
+        // The keys are heard before the console begins; its own screen begins with the first prompt.
+        String own = shown.substring(shown.indexOf(Prompt.FIRST)).stripTrailing();
+        String end = Prompt.FIRST.strip();
+        assertTrue(own.endsWith("\n" + end), own);
+        return own.substring(0, own.length() - end.length() - 1);
+    }
+
+    private static String lines(List<String> lines) {
+        return lines.stream().map(line -> line + System.lineSeparator()).collect(Collectors.joining());
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+
+    private static List<Path> files() throws IOException, URISyntaxException {
+        URL folder = Objects.requireNonNull(SessionFilesTest.class.getResource("sessions"));
+        try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
+            List<Path> sessions = files.filter(file -> file.toString().endsWith(".session"))
+                    .sorted()
+                    .toList();
+            assertFalse(sessions.isEmpty());
+            return sessions;
+        }
+    }
+}

@@ -1,0 +1,1 @@
+System.setProperty("costrel.test.executed", "yes");
