@@ -1,6 +1,6 @@
 /** The console: Java expressions over an opened brewery folder. */
 module costrel.repl {
-    requires costrel;
+    requires transitive costrel;
     requires info.picocli;
     requires java.compiler;
     requires java.logging;

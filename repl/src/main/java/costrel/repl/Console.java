@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -46,7 +45,7 @@ public final class Console {
      */
     public static void main(String[] args) {
         Surroundings around = Surroundings.ofProcess();
-        int code = new Console(around, new Rendering(List.of())).run(args);
+        int code = new Console(around, Sheets.rendering()).run(args);
         System.exit(code);
     }
 

@@ -1,6 +1,10 @@
 package costrel.repl;
 
+import costrel.brewery.Brewery;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 public final class Desk {
 
     private static volatile @Nullable Path folder;
+    private static volatile @Nullable Brewery brewery;
+    private static volatile @Nullable LocalDate day;
 
     private Desk() {}
 
@@ -20,6 +26,36 @@ public final class Desk {
      */
     static void open(Path opened) {
         folder = opened;
+        brewery = null;
+        day = null;
+    }
+
+    /** The brewery of the folder, read when it is first asked for. */
+    static synchronized Brewery brewery() {
+        Brewery read = brewery;
+        if (read == null) {
+            read = Brewery.open(folder());
+            brewery = read;
+        }
+        return read;
+    }
+
+    /** The day that is brewed and priced for: today, unless another was set. */
+    static LocalDate day() {
+        LocalDate set = day;
+        return set == null ? LocalDate.now(ZoneId.systemDefault()) : set;
+    }
+
+    /** Sets the day that is brewed and priced for. */
+    static LocalDate day(String text) {
+        try {
+            LocalDate set = LocalDate.parse(text.strip());
+            day = set;
+            return set;
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(
+                    "day: expected a date, year first, such as 2026-11-25, found '" + text + "'", e);
+        }
     }
 
     /**

@@ -1,0 +1,200 @@
+package costrel.repl;
+
+import costrel.brewery.Brew;
+import costrel.brewery.Brewery;
+import costrel.cost.CostSheet;
+import costrel.explain.Explanation;
+import costrel.hops.HopLot;
+import costrel.hops.HopOnTheDay;
+import costrel.measure.QuantityText;
+import costrel.plant.Plant;
+import costrel.recipe.Recipe;
+import costrel.recipe.Resolver;
+import costrel.report.TextTable;
+import costrel.scaling.Gyle;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The words that the console knows from the start. Each answers with something that prints itself. */
+public final class Verbs {
+
+    private Verbs() {}
+
+    /**
+     * The brewery that is open.
+     *
+     * @return the brewery of the folder, read at its first use
+     */
+    public static Brewery brewery() {
+        return Desk.brewery();
+    }
+
+    /**
+     * Sets the day that is brewed and priced for.
+     *
+     * @param day such as "2026-11-25"
+     * @return the day
+     * @throws IllegalArgumentException if it is no date
+     */
+    public static LocalDate day(String day) {
+        return Desk.day(day);
+    }
+
+    /**
+     * The day that is brewed and priced for: today, unless another was set.
+     *
+     * @return the day
+     */
+    public static LocalDate day() {
+        return Desk.day();
+    }
+
+    /**
+     * Plans a brewing of a beer on the desk's day.
+     *
+     * @param beer name of the beer
+     * @return the brew; printed, it is the whole job on one screen
+     */
+    public static Brew brew(String beer) {
+        return brewery().brew(beer).day(Desk.day());
+    }
+
+    /**
+     * The beers of the brewery.
+     *
+     * @return a table
+     */
+    public static TextTable beers() {
+        TextTable table = TextTable.of("beer", "home", "brewed", "#label %", "hops");
+        for (Recipe recipe : brewery().recipes().values()) {
+            table.row(
+                    recipe.name(),
+                    recipe.home().orElse("by targets"),
+                    recipe.brewed().map(LocalDate::toString).orElse(""),
+                    figure(recipe.targets().declaredStrength(), 1),
+                    String.join(
+                            ", ",
+                            recipe.hops().stream()
+                                    .map(Recipe.Hop::variety)
+                                    .distinct()
+                                    .toList()));
+        }
+        return table;
+    }
+
+    /**
+     * The plants of the brewery.
+     *
+     * @return a table
+     */
+    public static TextTable plants() {
+        TextTable table = TextTable.of(
+                "plant",
+                "mash efficiency",
+                "#greatest grist kg",
+                "#copper L",
+                "#FV L",
+                "#boiled off L/h",
+                "utilisation");
+        for (String name : brewery().plants().keySet()) {
+            Plant plant = brewery().plant(name);
+            table.row(
+                    plant.name(),
+                    plant.efficiency().text(),
+                    figure(plant.mashTun().greatestGristKg(), 0),
+                    figure(plant.copper().volumeL(), 0),
+                    figure(plant.fv().volumeL(), 0),
+                    figure(OptionalDouble.of(plant.copper().evaporationLPerHour()), 0),
+                    plant.utilisation().name());
+        }
+        return table;
+    }
+
+    /**
+     * The hop lots in store, as they stand on the desk's day.
+     *
+     * @return a table
+     */
+    public static TextTable lots() {
+        TextTable table =
+                TextTable.of("lot", "variety", "form", "#crop", "#alpha %", "#oil mL/100 g", "#stock kg", "alpha by");
+        brewery().catalogue().hopLots().values().stream()
+                .sorted(Comparator.comparing(HopLot::variety)
+                        .thenComparing(HopLot::cropYear)
+                        .thenComparing(HopLot::id))
+                .forEach(lot -> {
+                    boolean known = !lot.analyses().get(0).date().isAfter(Desk.day());
+                    HopOnTheDay hop = known ? Resolver.onTheDay(lot, brewery().catalogue(), Desk.day()) : null;
+                    table.row(
+                            lot.id(),
+                            lot.variety(),
+                            lot.form().label(),
+                            String.valueOf(lot.cropYear()),
+                            hop == null ? "" : figure(OptionalDouble.of(hop.alpha() * 100), 2),
+                            hop == null ? "" : figure(hop.oilMlPer100g(), 2),
+                            figure(lot.stockKg(), 1),
+                            hop == null
+                                    ? "not analysed until "
+                                            + lot.analyses().get(0).date()
+                                    : hop.route());
+                });
+        return table;
+    }
+
+    /**
+     * How a cost sheet came about.
+     *
+     * @param sheet the sheet
+     * @return a tree of figures
+     */
+    public static Explanation explain(CostSheet sheet) {
+        return sheet.explanation();
+    }
+
+    /**
+     * How a gyle came about.
+     *
+     * @param gyle the gyle
+     * @return a tree of figures
+     */
+    public static Explanation explain(Gyle gyle) {
+        return gyle.explanation();
+    }
+
+    /**
+     * An amount in another unit.
+     *
+     * @param amount such as "2 oz/brl"
+     * @param unit such as "g/hL"
+     * @return the amount in that unit
+     * @throws IllegalArgumentException if the units don't measure the same
+     */
+    public static String convert(String amount, String unit) {
+        return QuantityText.convert(amount, unit);
+    }
+
+    /**
+     * What can be typed.
+     *
+     * @return a table
+     */
+    public static TextTable help() {
+        return TextTable.of("type", "for")
+                .row("beers()  plants()  lots()", "what is in the brewery's folder")
+                .row("day(\"2026-11-25\")", "the day to brew, price and pay duty on; today unless set")
+                .row("b = brew(\"Name\").on(\"Plant\").length(\"30 brl\")", "the whole job on one screen")
+                .row("b.beer()  b.gyle()  b.cost()", "the beer as read, the brew sheet, the cost sheet")
+                .row("b.gyles()", "how many gyles, where one doesn't fit the vessels")
+                .row("b.lot(\"Fuggle\", \"LOT\")  b.sameHops()", "other hops than the newest in store")
+                .row("explain(b.gyle())  explain(b.cost())", "how the figures came about")
+                .row("convert(\"2 oz/brl\", \"g/hL\")", "an amount in another unit")
+                .row("x = ...", "keep an answer under a name")
+                .row("Tab, Ctrl-C, Ctrl-D", "complete, stop, leave");
+    }
+
+    private static String figure(OptionalDouble value, int decimals) {
+        return value.isPresent() ? String.format(Locale.ROOT, "%." + decimals + "f", value.getAsDouble()) : "";
+    }
+}
