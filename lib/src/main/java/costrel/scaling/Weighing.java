@@ -4,6 +4,7 @@ import costrel.plant.Plant;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Recipe;
 import costrel.scaling.BrewSolver.BrewState;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -14,7 +15,12 @@ final class Weighing {
 
     /** The nearest step, halves up; the amount itself where the step is 0. */
     static double toStep(double amount, double step) {
-        return step > 0 ? Math.floor(amount / step + 0.5) * step : amount;
+        if (!(step > 0)) {
+            return amount;
+        }
+        return BigDecimal.valueOf(step)
+                .multiply(BigDecimal.valueOf(Math.floor(amount / step + 0.5)))
+                .doubleValue();
     }
 
     /** What the weighed amounts give on the same plant at the same brew length. */

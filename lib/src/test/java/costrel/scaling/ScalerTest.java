@@ -215,6 +215,13 @@ class ScalerTest {
     }
 
     @Test
+    void a_weight_in_tenths_prints_in_tenths() {
+        assertEquals("6.3", String.valueOf(Weighing.toStep(6.26, 0.1)));
+        assertEquals("3.9", String.valueOf(Weighing.toStep(3.9, 0.1)));
+        assertEquals("6.26", String.valueOf(Weighing.toStep(6.26, 0)));
+    }
+
+    @Test
     void an_upper_bound_is_not_weighed_out_unless_insisted_upon() {
         Plant plant = Sample.plant(
                 "kinetic", new MashEfficiency.Constant(0.9), new Kinetic(OptionalDouble.empty()), 100, 0, 0, 6);
