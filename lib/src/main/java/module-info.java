@@ -5,6 +5,7 @@ module costrel {
     requires transitive java.measure;
     requires transitive org.joda.money;
     requires org.apache.commons.csv;
+    requires ojalgo;
     requires tech.units.indriya;
     requires static transitive org.jspecify;
 
@@ -15,6 +16,7 @@ module costrel {
     exports costrel.recipe;
     exports costrel.plant;
     exports costrel.scaling;
+    exports costrel.harvest;
     exports costrel.cost;
     exports costrel.tables;
     exports costrel.brewery;

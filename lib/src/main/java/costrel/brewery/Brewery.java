@@ -6,6 +6,8 @@ import costrel.cost.PackageItem;
 import costrel.cost.PriceList;
 import costrel.cost.ProductionYears;
 import costrel.cost.Rate;
+import costrel.harvest.HouseRules;
+import costrel.harvest.PlannedBrew;
 import costrel.hops.AlphaMethodFactors;
 import costrel.plant.MashEfficiency;
 import costrel.plant.Plant;
@@ -41,6 +43,8 @@ import org.joda.money.CurrencyUnit;
  * @param plans containers of each beer with their shares of what is racked
  * @param duty the duty schedule of the brewery's country
  * @param production pure alcohol made by production year
+ * @param brewingPlan gyles that are to be brewed
+ * @param hopRules what the brewery lays down for its hops
  * @param alphaMethodFactors factors between alpha methods that the brewery states
  * @param assumed defaults that its files left to the library, in words
  */
@@ -56,6 +60,8 @@ public record Brewery(
         Map<String, Map<Container, Double>> plans,
         DutySchedule duty,
         ProductionYears production,
+        List<PlannedBrew> brewingPlan,
+        HouseRules hopRules,
         AlphaMethodFactors alphaMethodFactors,
         List<String> assumed) {
 
@@ -107,6 +113,15 @@ public record Brewery(
      */
     public Brew brew(String beer) {
         return Brew.of(this, recipe(beer));
+    }
+
+    /**
+     * The hops of the brewing plan, to be planned from the lots on hand.
+     *
+     * @return the harvest of all gyles of brewing-plan.csv, for least cost unless told otherwise
+     */
+    public Harvest harvest() {
+        return Harvest.of(this);
     }
 
     /**
@@ -164,6 +179,7 @@ public record Brewery(
         rates = List.copyOf(rates);
         containers = ordered(containers);
         packages = List.copyOf(packages);
+        brewingPlan = List.copyOf(brewingPlan);
         plans = ordered(plans);
         assumed = List.copyOf(assumed);
     }

@@ -7,6 +7,8 @@ import costrel.cost.PriceList;
 import costrel.cost.PriceRow;
 import costrel.cost.ProductionYears;
 import costrel.cost.Rate;
+import costrel.harvest.HouseRules;
+import costrel.harvest.PlannedBrew;
 import costrel.hops.AlphaMethodFactors;
 import costrel.hops.HopLot;
 import costrel.hops.HopVariety;
@@ -16,13 +18,16 @@ import costrel.recipe.GristMaterial;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.recipe.Supply;
+import costrel.tables.AlphaMethodReader;
 import costrel.tables.BrewerySettings;
 import costrel.tables.BrewerySettingsReader;
+import costrel.tables.BrewingPlanReader;
 import costrel.tables.ContainerReader;
 import costrel.tables.CsvSource;
 import costrel.tables.GristMaterialReader;
 import costrel.tables.HopLotReader;
 import costrel.tables.HopVarietyReader;
+import costrel.tables.HouseRulesReader;
 import costrel.tables.IngredientTables;
 import costrel.tables.Loaded;
 import costrel.tables.MaltLotReader;
@@ -107,6 +112,13 @@ final class FolderReader {
         }
         Map<String, Map<Container, Double>> plans = plans(containers, recipes);
         ProductionYears production = wanted("production.csv", ProductionReader::read, ProductionYears::unknown);
+        List<PlannedBrew> brewingPlan = wanted("brewing-plan.csv", BrewingPlanReader::read, List::of);
+        if (exists("brewing-plan.csv")) {
+            problems.addAll(NameCheck.brewingPlan(source("brewing-plan.csv"), recipes.keySet(), plants.keySet()));
+        }
+        HouseRules hopRules = wanted("hop-rules.csv", HouseRulesReader::read, () -> HouseRules.USUAL);
+        AlphaMethodFactors factors =
+                wanted("alpha-methods.csv", AlphaMethodReader::read, () -> AlphaMethodFactors.NONE);
         if (settings.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
@@ -133,7 +145,9 @@ final class FolderReader {
                 plans,
                 duty.get(),
                 production,
-                AlphaMethodFactors.NONE,
+                brewingPlan,
+                hopRules,
+                factors,
                 assumed));
     }
 

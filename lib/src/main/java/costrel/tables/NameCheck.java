@@ -46,6 +46,24 @@ public final class NameCheck {
     }
 
     /**
+     * Checks the beers and plants of brewing-plan.csv.
+     *
+     * @param source the file
+     * @param beers the beers there are
+     * @param plants the plants there are
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> brewingPlan(
+            CsvSource source, Collection<String> beers, Collection<String> plants) {
+        Known recipes = new Known("beer", beers);
+        Known known = new Known("plant", plants);
+        return checked(source, BrewingPlanReader.COLUMNS, (row, problems) -> {
+            recipes.check(row, "beer", problems);
+            known.check(row, "plant", problems);
+        });
+    }
+
+    /**
      * Checks the varieties of hop-lots.csv.
      *
      * @param source the file

@@ -58,7 +58,7 @@ public final class RecipeReader {
 
     static final Columns COLUMNS = Columns.required("part", "item", "amount").optional("use", "time", "holds", "lot");
 
-    private static final CellKind<Double> EBU = CellKind.of(
+    static final CellKind<Double> EBU = CellKind.of(
             "a bitterness such as 28 EBU", text -> Bitterness.parse(text).ebu());
     private static final CellKind<Double> PERCENT_VOL =
             CellKind.of("a strength such as 4.2 %", text -> Strength.parse(text).percent());

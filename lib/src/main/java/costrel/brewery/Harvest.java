@@ -1,0 +1,349 @@
+package costrel.brewery;
+
+import costrel.cost.NoPriceException;
+import costrel.cost.PackUnit;
+import costrel.harvest.HarvestPlan;
+import costrel.harvest.HarvestPlanner;
+import costrel.harvest.HouseRules;
+import costrel.harvest.Objective;
+import costrel.harvest.PlanAddition;
+import costrel.harvest.PlanGyle;
+import costrel.harvest.PlanLot;
+import costrel.harvest.PlanRules;
+import costrel.harvest.PlannedBrew;
+import costrel.hops.AlphaBalance;
+import costrel.hops.AlphaMethod;
+import costrel.hops.HopForm;
+import costrel.hops.HopLot;
+import costrel.hops.HopUse;
+import costrel.measure.Amounts;
+import costrel.recipe.Holds;
+import costrel.recipe.Names;
+import costrel.recipe.Resolver;
+import costrel.scaling.Gyle;
+import costrel.scaling.Intent;
+import costrel.scaling.Scaler;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * The hops of the year's brewing plan: the lots on hand into every gyle. Each call gives a changed copy.
+ *
+ * <pre>{@code
+ * HarvestPlan plan = brewery.harvest().objective(Objective.STEADIEST).plan();
+ * }</pre>
+ */
+public final class Harvest {
+
+    private static final Set<HopForm> COPPER_FORMS =
+            Set.of(HopForm.LEAF, HopForm.T90, HopForm.T45, HopForm.CO2_EXTRACT);
+    private static final Set<HopForm> DRY_FORMS = Set.of(HopForm.LEAF, HopForm.T90, HopForm.T45);
+
+    private final Brewery brewery;
+    private final List<PlannedBrew> brews;
+    private final HouseRules rules;
+    private final Objective objective;
+
+    private Harvest(Brewery brewery, List<PlannedBrew> brews, HouseRules rules, Objective objective) {
+        this.brewery = brewery;
+        this.brews = brews;
+        this.rules = rules;
+        this.objective = objective;
+    }
+
+    static Harvest of(Brewery brewery) {
+        return new Harvest(brewery, brewery.brewingPlan(), brewery.hopRules(), Objective.LEAST_COST);
+    }
+
+    /**
+     * For another best.
+     *
+     * @param best what is best
+     * @return the changed harvest
+     */
+    public Harvest objective(Objective best) {
+        return new Harvest(brewery, brews, rules, best);
+    }
+
+    /**
+     * For another best, by its name.
+     *
+     * @param best "least cost", "oldest first" or "steadiest"
+     * @return the changed harvest
+     * @throws IllegalArgumentException if no objective is called so
+     */
+    public Harvest objective(String best) {
+        for (Objective known : Objective.values()) {
+            if (Names.folded(known.label()).equals(Names.folded(best))) {
+                return objective(known);
+            }
+        }
+        throw new IllegalArgumentException(
+                "objective: expected least cost, oldest first or steadiest, found '" + best + "'");
+    }
+
+    /**
+     * By other rules than those of hop-rules.csv.
+     *
+     * @param house the rules
+     * @return the changed harvest
+     */
+    public Harvest rules(HouseRules house) {
+        return new Harvest(brewery, brews, house, objective);
+    }
+
+    /**
+     * Letting one variety stand in for another. Nothing stands in for anything unless it is allowed.
+     *
+     * @param gone the variety of the recipes
+     * @param instead the variety that may take its place
+     * @return the changed harvest
+     * @throws costrel.recipe.UnknownNameException if a variety has no lot and is in no table
+     */
+    public Harvest allow(String gone, String instead) {
+        Map<String, Set<String>> more = new TreeMap<>(rules.substitutes());
+        Set<String> standIns = new TreeSet<>(more.getOrDefault(gone, Set.of()));
+        standIns.add(Names.require("hop variety", brewery.catalogue().varieties(), instead)
+                .name());
+        more.put(
+                Names.require("hop variety", brewery.catalogue().varieties(), gone)
+                        .name(),
+                standIns);
+        return rules(new HouseRules(rules.toleranceEbu(), rules.mostShare(), rules.mostChange(), more));
+    }
+
+    /**
+     * Only one beer.
+     *
+     * @param name name of the beer
+     * @return the changed harvest
+     * @throws costrel.recipe.UnknownNameException if no beer is called so
+     */
+    public Harvest beer(String name) {
+        String wanted = brewery.recipe(name).name();
+        return only(brew -> Names.folded(brew.beer()).equals(Names.folded(wanted)));
+    }
+
+    /**
+     * Only one gyle.
+     *
+     * @param id its number in the brewing plan
+     * @return the changed harvest
+     */
+    public Harvest gyle(String id) {
+        return only(brew -> brew.id().equals(id));
+    }
+
+    /**
+     * Only gyles of some days.
+     *
+     * @param first the first day
+     * @param last the last day
+     * @return the changed harvest
+     */
+    public Harvest between(LocalDate first, LocalDate last) {
+        return only(brew -> !brew.day().isBefore(first) && !brew.day().isAfter(last));
+    }
+
+    private Harvest only(Predicate<PlannedBrew> wanted) {
+        List<PlannedBrew> some = brews.stream().filter(wanted).toList();
+        if (some.isEmpty()) {
+            throw new IllegalArgumentException("brewing plan: expected at least one such gyle, found none");
+        }
+        return new Harvest(brewery, some, rules, objective);
+    }
+
+    /**
+     * The gyles that are planned.
+     *
+     * @return in the order of the brewing plan
+     */
+    public List<PlannedBrew> brews() {
+        return brews;
+    }
+
+    /**
+     * Plans.
+     *
+     * @return the plan, or what is short
+     * @throws IllegalArgumentException if the brewing plan is empty or a figure is missing
+     */
+    public HarvestPlan plan() {
+        if (brews.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "brewing plan: expected at least one gyle in brewing-plan.csv, found none");
+        }
+        List<PlanGyle> gyles = new ArrayList<>();
+        double step = 0;
+        for (PlannedBrew brew : brews) {
+            Gyle gyle = gyle(brew);
+            step = Math.max(step, gyle.plant().weighing().hopStepKg());
+            gyles.add(planGyle(brew, gyle));
+        }
+        PlanRules planRules = new PlanRules(
+                rules.mostShare(),
+                AlphaBalance.DISSOLVES_MG_PER_L,
+                rules.mostChange(),
+                step,
+                brewery.alphaMethodFactors());
+        return HarvestPlanner.plan(gyles, lots(), planRules, objective);
+    }
+
+    /**
+     * Hops wanted by variety, in the weights that the lots in use would give.
+     *
+     * @return kg by variety and brewing day
+     */
+    public Map<String, Map<LocalDate, Double>> need() {
+        Map<String, Map<LocalDate, Double>> need = new TreeMap<>();
+        for (PlannedBrew brew : brews) {
+            for (Gyle.Hop hop : gyle(brew).hops()) {
+                need.computeIfAbsent(hop.hop().variety(), variety -> new TreeMap<>())
+                        .merge(brew.day(), hop.kg(), Double::sum);
+            }
+        }
+        return need;
+    }
+
+    private Gyle gyle(PlannedBrew brew) {
+        return brewery.brew(brew.beer())
+                .on(brew.plant())
+                .length(Amounts.ofLitres(brew.litres()))
+                .day(brew.day())
+                .insist()
+                .gyle();
+    }
+
+    private PlanGyle planGyle(PlannedBrew brew, Gyle gyle) {
+        Gyle before = Scaler.scale(
+                gyle.intent()
+                        .withHops(gyle.intent().hops().stream()
+                                .map(Intent.Hop::asRead)
+                                .toList()),
+                gyle.plant(),
+                gyle.brewLength(),
+                new Scaler.Options(brewery.alphaMethodFactors(), true));
+        List<PlanAddition> additions = new ArrayList<>();
+        for (int i = 0; i < gyle.hops().size(); i++) {
+            additions.add(addition(
+                    i + 1,
+                    gyle,
+                    gyle.hops().get(i),
+                    gyle.intent().hops().get(i),
+                    before.hops().get(i).kg()));
+        }
+        AlphaMethod method = gyle.intent().hops().isEmpty()
+                ? AlphaMethod.UNSTATED
+                : gyle.intent().hops().get(0).asRead().method();
+        return new PlanGyle(
+                brew.id(),
+                gyle.beerName(),
+                brew.day(),
+                brew.litres(),
+                method,
+                gyle.intent().ebu(),
+                rules.toleranceEbu(),
+                gyle.plant().hopback().leastLeafKg().orElse(0),
+                additions);
+    }
+
+    private PlanAddition addition(int number, Gyle gyle, Gyle.Hop hop, Intent.Hop intent, double beforeKg) {
+        String variety = intent.asRead().variety();
+        double doseL = hop.use() instanceof HopUse.DryHopCask ? gyle.beer().rackedL() : gyle.collectedL();
+        boolean byOil = hop.holds() == Holds.OIL && intent.oilMlPerHl().isPresent();
+        boolean bitter = hop.holds() == Holds.BITTERNESS;
+        Optional<PlanAddition.LastYear> last = intent.gramsPerHl().isPresent()
+                ? Optional.of(new PlanAddition.LastYear(
+                        intent.asRead().lot(),
+                        beforeKg,
+                        OptionalDouble.of(intent.asRead().alpha()),
+                        intent.asRead().oilMlPer100g()))
+                : Optional.empty();
+        return new PlanAddition(
+                number + " " + hop.use().text(),
+                variety,
+                substitutes(variety),
+                hop.use().isDryHop() ? DRY_FORMS : COPPER_FORMS,
+                bitter ? Holds.BITTERNESS : byOil ? Holds.OIL : Holds.DOSE,
+                bitter || byOil ? OptionalDouble.empty() : OptionalDouble.of(hop.kg()),
+                byOil ? OptionalDouble.of(intent.oilMlPerHl().getAsDouble() * doseL / 100) : OptionalDouble.empty(),
+                bitter && intent.ebu().isPresent() ? intent.ebu() : OptionalDouble.empty(),
+                1e6 * hop.utilisation() / gyle.collectedL(),
+                hop.use().holdsWort(),
+                last);
+    }
+
+    private Set<String> substitutes(String variety) {
+        return Names.find(rules.substitutes(), variety).orElse(Set.of());
+    }
+
+    private List<PlanLot> lots() {
+        LocalDate first = brews.stream()
+                .map(PlannedBrew::day)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        return brewery.catalogue().hopLots().values().stream()
+                .sorted(Comparator.comparing(HopLot::cropYear).thenComparing(HopLot::id))
+                .map(lot -> planLot(lot, first))
+                .toList();
+    }
+
+    private PlanLot planLot(HopLot lot, LocalDate pricedOn) {
+        LocalDate from = lot.analyses().get(0).date();
+        Map<String, Double> alpha = new HashMap<>();
+        for (PlannedBrew brew : brews) {
+            if (!brew.day().isBefore(from)) {
+                alpha.put(
+                        brew.id(),
+                        Resolver.onTheDay(lot, brewery.catalogue(), brew.day()).alpha());
+            }
+        }
+        LocalDate last = brews.stream()
+                .map(PlannedBrew::day)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        OptionalDouble oil = from.isAfter(last)
+                ? OptionalDouble.empty()
+                : Resolver.onTheDay(lot, brewery.catalogue(), last).oilMlPer100g();
+        return new PlanLot(
+                lot.id(),
+                lot.variety(),
+                lot.form(),
+                lot.cropYear(),
+                from,
+                lot.analyses().get(0).method(),
+                alpha,
+                oil,
+                lot.stockKg().orElse(0),
+                OptionalDouble.empty(),
+                price(lot, pricedOn));
+    }
+
+    private OptionalDouble price(HopLot lot, LocalDate day) {
+        try {
+            return OptionalDouble.of(brewery.prices()
+                    .choose(
+                            List.of(lot.id(), lot.variety() + " " + lot.form().label(), lot.variety()),
+                            day,
+                            BigDecimal.ONE,
+                            PackUnit.KILOGRAM,
+                            brewery.currency())
+                    .unitPrice()
+                    .value()
+                    .doubleValue());
+        } catch (NoPriceException none) {
+            return OptionalDouble.empty();
+        }
+    }
+}
