@@ -2,6 +2,7 @@ package costrel.tables;
 
 import costrel.cost.Container;
 import costrel.cost.DutySchedule;
+import costrel.harvest.CropYearAlpha;
 import costrel.hops.HopVariety;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Supply;
@@ -32,6 +33,15 @@ public final class IngredientTables {
      */
     public static List<HopVariety> varieties() {
         return HopVarietyReader.read(source("hop-varieties.csv")).orThrow();
+    }
+
+    /**
+     * Alpha acid of hop varieties over several crop years.
+     *
+     * @return a row for each variety, in the order of the table
+     */
+    public static List<CropYearAlpha> cropYears() {
+        return CropYearAlphaReader.read(source("crop-year-alpha.csv")).orThrow();
     }
 
     /**

@@ -137,6 +137,7 @@ class BadFilesTest {
                 Map.entry("recipes", RecipeReader::read),
                 Map.entry("hop-lots", HopLotReader::read),
                 Map.entry("hop-varieties", HopVarietyReader::read),
+                Map.entry("crop-year-alpha", CropYearAlphaReader::read),
                 Map.entry("grist-materials", GristMaterialReader::read),
                 Map.entry("malt-lots", source -> MaltLotReader.read(source, materials)),
                 Map.entry("supplies", SupplyReader::read),

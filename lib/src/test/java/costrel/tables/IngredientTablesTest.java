@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import costrel.ReferenceTable;
 import costrel.cost.Container;
 import costrel.cost.DutySchedule;
+import costrel.harvest.CropYearAlpha;
 import costrel.hops.HopVariety;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Supply;
@@ -46,6 +47,7 @@ class IngredientTablesTest {
         MATERIALS.values().forEach(row -> explained(register, row.name(), row.source()));
         VARIETIES.values().forEach(row -> explained(register, row.name(), row.source()));
         SUPPLIES.values().forEach(row -> explained(register, row.name(), row.source()));
+        IngredientTables.cropYears().forEach(row -> explained(register, row.variety(), row.source()));
     }
 
     @Test
@@ -115,6 +117,24 @@ class IngredientTablesTest {
                     retained.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(retained) / 100),
                     hop.retainedSixMonths(),
                     row.toString());
+        }
+    }
+
+    @Test
+    void crop_years_have_the_spread_of_corvallis() {
+        // USDA-ARS Corvallis, cultivar descriptions: as in the resource, accession by accession.
+        Map<String, CropYearAlpha> years = byName(IngredientTables.cropYears(), CropYearAlpha::variety);
+        List<Map<String, String>> published = ReferenceTable.read("hops/crop_years.csv");
+        assertEquals(published.size(), years.size());
+        for (Map<String, String> row : published) {
+            CropYearAlpha year = Objects.requireNonNull(years.get(row.get("variety")), row.toString());
+            assertEquals(number(row, "least"), 100 * year.low(), EXACT * 100, row.toString());
+            assertEquals(number(row, "mean"), 100 * year.mean(), EXACT * 100, row.toString());
+            assertEquals(number(row, "most"), 100 * year.high(), EXACT * 100, row.toString());
+            assertEquals("USDA " + row.get("accession"), year.source());
+            // the Fuggle's description covers 13 years, every other 10
+            assertEquals(year.variety().equals("Fuggle") ? 13 : 10, year.years(), row.toString());
+            assertTrue(VARIETIES.containsKey(year.variety()), "a variety of hop-varieties.csv: " + year.variety());
         }
     }
 
