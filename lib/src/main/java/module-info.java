@@ -5,6 +5,8 @@ module costrel {
     requires transitive java.measure;
     requires transitive org.joda.money;
     requires org.apache.commons.csv;
+    requires hipparchus.core;
+    requires hipparchus.stat;
     requires ojalgo;
     requires tech.units.indriya;
     requires static transitive org.jspecify;
