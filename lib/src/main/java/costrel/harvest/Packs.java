@@ -27,7 +27,7 @@ record Packs(double packKg, int whole, double oddKg) {
     Opened fewestFor(double kg) {
         Opened without = new Opened(Math.min(whole, packsFor(kg)), false);
         Opened with = new Opened(Math.min(whole, packsFor(kg - oddKg)), true);
-        if (oddKg == 0 || (kgOf(without) >= kg * (1 - ROUNDING) && kgOf(without) <= kgOf(with))) {
+        if (oddKg == 0 || (kgOf(without) >= kg - ROUNDING * packKg && kgOf(without) <= kgOf(with))) {
             return without;
         }
         return with;

@@ -9,7 +9,7 @@ package costrel.harvest;
 public record PlanLimits(int mostSteps, int mostBranches) {
 
     /** Limits for a year's plan of a brewery: seconds on a machine of today. */
-    public static final PlanLimits USUAL = new PlanLimits(200_000, 200);
+    public static final PlanLimits USUAL = new PlanLimits(200_000, 300);
 
     public PlanLimits {
         if (mostSteps < 1) {

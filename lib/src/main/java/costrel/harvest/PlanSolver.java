@@ -14,13 +14,18 @@ import java.util.TreeSet;
 final class PlanSolver {
 
     /** How much of an earlier goal may be given up for figures as written, for each unit of it (or 1). */
-    private static final double KEPT = 1e-9;
+    private static final double KEPT = 1e-12;
 
     /** The largest change of a share that is asked for counts as kept within this. */
     private static final double CHANGE_KEPT = 1e-9;
 
-    /** Most changes of shares for which a bound is sought with envelopes: over it that takes minutes and proves little. */
-    private static final int ENVELOPES = 400;
+    /** Most changes of shares for which better plans and a bound are sought round by round: over it that takes minutes. */
+    private static final int FOLLOWED = 400;
+
+    /** Most rounds from a plan to a steadier one. */
+    private static final int ROUNDS = 8;
+
+    private static final String SUM_OF_CHANGES = "sum of all changes of shares";
 
     private final PlanModel model;
     private final Steadiness steadiness;
@@ -122,36 +127,56 @@ final class PlanSolver {
     }
 
     /** The steadiest plan: its program, its weights and its largest change. */
-    private record Steady(Steadiness.Extended program, Answer answer, Goal change) {}
+    private record Steady(ShareProgram program, Answer answer, Goal change) {}
 
     private Optional<Steady> steadiest() {
-        Steadiness.Extended near = steadiness.near(model.program());
+        ShareProgram near = steadiness.near(model.program());
         if (steadiness.exact()) {
             Answer answer = near.leastLargest(limits);
             return answer.hasPoint()
                     ? Optional.of(new Steady(near, answer, change(answer.cost(), answer.bound())))
                     : Optional.empty();
         }
-        Answer start = near.leastSum(1, limits);
+        Answer start = near.leastSum(2, limits);
         if (!start.hasPoint()) {
             return Optional.empty();
         }
-        Steadiness.Extended plan = steadiness.at(model.program(), start.x());
-        Answer answer = plan.leastLargest(limits);
+        boolean small = near.changes().size() <= FOLLOWED;
+        Steady best = steadyAt(small ? followed(start) : start);
         double bound = 0;
-        if (answer.cost() > LinearProgram.PROVED && near.changes().size() <= ENVELOPES) {
+        if (small && best.change().reached() > LinearProgram.PROVED) {
             Answer relaxed = steadiness.relaxed(model.program()).leastLargest(limits);
             bound = Math.max(bound, relaxed.bound());
-            if (relaxed.hasPoint()) {
-                Steadiness.Extended other = steadiness.at(model.program(), relaxed.x());
-                Answer second = other.leastLargest(limits);
-                plan = second.cost() < answer.cost() ? other : plan;
-                answer = second.cost() < answer.cost() ? second : answer;
-            }
+            Steady other = relaxed.hasPoint() ? steadyAt(followed(relaxed)) : best;
+            best = other.change().reached() < best.change().reached() ? other : best;
         }
-        return answer.hasPoint()
-                ? Optional.of(new Steady(plan, answer, change(answer.cost(), bound)))
-                : Optional.empty();
+        double reached = best.change().reached();
+        return Optional.of(new Steady(best.program(), best.answer(), change(reached, Math.min(bound, reached))));
+    }
+
+    /** The steadiest plan with every addition at the total of a plan. */
+    private Steady steadyAt(Answer plan) {
+        ShareProgram program = steadiness.at(model.program(), plan.x());
+        Answer answer = program.leastLargest(limits);
+        Answer best = answer.hasPoint() ? answer : plan;
+        return new Steady(program, best, change(largest(best), 0));
+    }
+
+    /** Follows the first order of the shares from a plan to steadier ones while they are. */
+    private Answer followed(Answer start) {
+        Answer best = start;
+        for (int round = 0; round < ROUNDS; round++) {
+            Answer next = steadiness.around(model.program(), best.x()).leastLargest(limits);
+            if (!next.hasPoint() || largest(next) >= largest(best) - LinearProgram.PROVED) {
+                break;
+            }
+            best = next;
+        }
+        return best;
+    }
+
+    private double largest(Answer plan) {
+        return steadiness.largest(plan.x()).map(HarvestPlan.ShareChange::size).orElse(0.0);
     }
 
     private static Goal change(double reached, double bound) {
@@ -160,13 +185,19 @@ final class PlanSolver {
 
     private Found leastSum(Steady steady) {
         goals.add(steady.change());
+        if (steady.change().reached() <= LinearProgram.PROVED) {
+            goals.add(new Goal(
+                    SUM_OF_CHANGES, steady.program().sum(steady.answer().x()), 0));
+            proved = true;
+            return found(Optional.of(steady.answer().x()));
+        }
         Answer answer = steady.program().leastSum(steady.change().reached() + CHANGE_KEPT / 10, limits);
         if (!answer.hasPoint()) {
             proved = false;
             return found(Optional.of(steady.answer().x()));
         }
         double bound = steadiness.exact() ? answer.bound() : steady.change().bound();
-        goals.add(new Goal("sum of all changes of shares", answer.cost(), Math.max(0, bound)));
+        goals.add(new Goal(SUM_OF_CHANGES, answer.cost(), Math.max(0, bound)));
         proved = goals.stream().allMatch(goal -> goal.gap() <= LinearProgram.PROVED * Math.max(1, goal.reached()));
         return found(Optional.of(answer.x()));
     }

@@ -1,9 +1,9 @@
 package costrel.harvest;
 
 import costrel.harvest.HarvestPlan.ShareChange;
-import costrel.harvest.LinearProgram.Answer;
-import costrel.harvest.LinearProgram.Row;
 import costrel.harvest.PlanModel.Use;
+import costrel.harvest.ShareProgram.Sum;
+import costrel.harvest.ShareProgram.Term;
 import costrel.recipe.Holds;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,14 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
+import java.util.function.BiFunction;
 
 /**
  * Changes of blend from a gyle to the next of the same beer. A lot's share is the part of what an addition holds that it
  * brings: of its weight, its oil or its EBU. Weight and oil are fixed, so their shares are linear in the weights. The EBU of a
- * bittering addition moves with the alpha acid of the late hops and within the tolerance of the gyle; where it isn't fixed its
- * shares are first held in an envelope (McCormick 1976) that every true share lies in, which proves a bound, and then computed
- * with the EBU of that answer, which gives a plan.
+ * bittering addition moves with the alpha acid of the late hops and within the tolerance of the gyle. Where it isn't fixed, its
+ * shares are taken to the first order around a plan to find a better one, and held in an envelope (McCormick 1976) that every
+ * true share lies in to prove a bound.
  */
 final class Steadiness {
 
@@ -33,6 +33,10 @@ final class Steadiness {
     private record Range(double least, double most) {
         boolean fixed() {
             return most - least <= SAME * most;
+        }
+
+        double middle() {
+            return (least + most) / 2;
         }
     }
 
@@ -125,176 +129,118 @@ final class Steadiness {
         return new Range(alone ? least : 0, most);
     }
 
-    /** A program, and every change of a share as a sum of terms over its columns. */
-    record Extended(LinearProgram program, List<List<Term>> changes) {
-
-        /** Makes the largest change least; that change is the cost. */
-        Answer leastLargest(PlanLimits limits) {
-            LinearProgram larger = program.copy();
-            int largest = larger.column(1);
-            for (List<Term> change : changes) {
-                for (double sign : new double[] {1, -1}) {
-                    List<Term> terms = new ArrayList<>(List.of(new Term(largest, -1)));
-                    change.forEach(term -> terms.add(new Term(term.column(), sign * term.factor())));
-                    larger.row(rowOf(terms, Double.NEGATIVE_INFINITY, 0));
-                }
-            }
-            double[] cost = new double[larger.columns()];
-            cost[largest] = 1;
-            return larger.minimise(cost, limits);
-        }
-
-        /** Makes the sum of all changes least with none over a bound; that sum is the cost. */
-        Answer leastSum(double bound, PlanLimits limits) {
-            LinearProgram larger = program.copy();
-            for (List<Term> change : changes) {
-                List<Term> terms = new ArrayList<>(change);
-                terms.add(new Term(larger.column(bound), -1));
-                terms.add(new Term(larger.column(bound), 1));
-                larger.row(rowOf(terms, 0, 0));
-            }
-            double[] cost = new double[larger.columns()];
-            Arrays.fill(cost, program.columns(), cost.length, 1);
-            return larger.minimise(cost, limits);
-        }
-
-        /** The same program with no change over a bound. */
-        LinearProgram within(double bound) {
-            LinearProgram bounded = program.copy();
-            changes.forEach(change -> bounded.row(rowOf(change, -bound, bound)));
-            return bounded;
-        }
-    }
-
     /** The program with shares taken over the middle of what additions can hold: near the truth, and small. */
-    Extended near(LinearProgram base) {
-        return extended(base, Totals.MIDDLE, null);
+    ShareProgram near(LinearProgram base) {
+        return withChanges(
+                base.copy(), (g, a) -> overTotal(g, a, ranges.get(g).get(a).middle()));
     }
 
-    /** The program with shares in their envelopes: its answer is a bound on every plan. */
-    Extended relaxed(LinearProgram base) {
-        return extended(base, Totals.RANGE, null);
+    /** The program with shares to the first order around given weights. */
+    ShareProgram around(LinearProgram base, double[] kg) {
+        return withChanges(base.copy(), (g, a) -> firstOrder(g, a, kg));
     }
 
     /** The program with every addition at the total that given weights bring: its answer is a plan. */
-    Extended at(LinearProgram base, double[] kg) {
-        return extended(base, Totals.GIVEN, kg);
-    }
-
-    /** What the total of an addition is taken to be where it isn't fixed. */
-    private enum Totals {
-        MIDDLE,
-        RANGE,
-        GIVEN
-    }
-
-    private Extended extended(LinearProgram base, Totals totals, double @Nullable [] kg) {
+    ShareProgram at(LinearProgram base, double[] kg) {
         LinearProgram program = base.copy();
-        Map<Long, Map<Integer, Term>> shares = new HashMap<>();
-        List<List<Term>> changes = new ArrayList<>();
+        return withChanges(program, (g, a) -> {
+            double total = model.held(g, a, kg);
+            if (!ranges.get(g).get(a).fixed()) {
+                program.row(heldBy(g, a, 1).between(total, total));
+            }
+            return overTotal(g, a, total);
+        });
+    }
+
+    /** The program with shares in their envelopes: its answer is a bound on every plan. */
+    ShareProgram relaxed(LinearProgram base) {
+        LinearProgram program = base.copy();
+        return withChanges(program, (g, a) -> envelopes(program, g, a));
+    }
+
+    /**
+     * The changes over all links. The shares of an addition are expressed once, by lot; there are none where it holds nothing,
+     * and then it has no changes.
+     */
+    private ShareProgram withChanges(LinearProgram program, BiFunction<Integer, Integer, Map<Integer, Sum>> sharesOf) {
+        Map<List<Integer>, Map<Integer, Sum>> shares = new HashMap<>();
+        List<Sum> changes = new ArrayList<>();
         for (Link link : links) {
-            Map<Integer, Term> from = sharesOf(program, shares, link.fromGyle(), link.fromAddition(), totals, kg);
-            Map<Integer, Term> to = sharesOf(program, shares, link.toGyle(), link.toAddition(), totals, kg);
-            if (from.isEmpty() || to.isEmpty()) {
-                continue;
-            }
-            TreeSet<Integer> lots = new TreeSet<>(from.keySet());
-            lots.addAll(to.keySet());
-            for (int lot : lots) {
-                List<Term> terms = new ArrayList<>();
-                Optional.ofNullable(to.get(lot)).ifPresent(terms::add);
-                Optional.ofNullable(from.get(lot))
-                        .ifPresent(term -> terms.add(new Term(term.column(), -term.factor())));
-                changes.add(terms);
+            Map<Integer, Sum> from = shares.computeIfAbsent(
+                    List.of(link.fromGyle(), link.fromAddition()), key -> sharesOf.apply(key.get(0), key.get(1)));
+            Map<Integer, Sum> to = shares.computeIfAbsent(
+                    List.of(link.toGyle(), link.toAddition()), key -> sharesOf.apply(key.get(0), key.get(1)));
+            if (!from.isEmpty() && !to.isEmpty()) {
+                TreeSet<Integer> lots = new TreeSet<>(from.keySet());
+                lots.addAll(to.keySet());
+                lots.forEach(lot ->
+                        changes.add(to.getOrDefault(lot, Sum.NOTHING).less(from.getOrDefault(lot, Sum.NOTHING))));
             }
         }
-        return new Extended(program, changes);
+        return new ShareProgram(program, changes);
     }
 
-    /** A factor times a column. */
-    record Term(int column, double factor) {}
-
-    static Row rowOf(List<Term> terms, double least, double most) {
-        return new Row(
-                terms.stream().mapToInt(Term::column).toArray(),
-                terms.stream().mapToDouble(Term::factor).toArray(),
-                least,
-                most);
+    /** What the lots of an addition bring of what it holds, times a factor. */
+    private Sum heldBy(int g, int a, double factor) {
+        return new Sum(
+                model.columnsOf(g, a).stream()
+                        .map(column -> new Term(
+                                column, factor * model.uses().get(column).heldPerKg()))
+                        .toList(),
+                0);
     }
 
-    /** Shares of the lots of an addition as terms by lot; none where it holds nothing, or may hold nothing in an envelope. */
-    private Map<Integer, Term> sharesOf(
-            LinearProgram program,
-            Map<Long, Map<Integer, Term>> made,
-            int g,
-            int a,
-            Totals totals,
-            double @Nullable [] kg) {
-        long key = ((long) g << 32) + a;
-        Map<Integer, Term> known = made.get(key);
-        if (known != null) {
-            return known;
-        }
-        Range range = ranges.get(g).get(a);
-        Map<Integer, Term> shares = new HashMap<>();
-        List<Integer> columns = model.columnsOf(g, a);
-        if (!range.fixed() && totals == Totals.RANGE) {
-            if (range.least() > 0) {
-                envelopes(program, columns, range, shares);
-            }
-            made.put(key, shares);
-            return shares;
-        }
-        double total = (range.least() + range.most()) / 2;
-        if (!range.fixed() && kg != null) {
-            total = model.held(g, a, kg);
-            List<Term> held = columns.stream()
-                    .map(column -> new Term(column, model.uses().get(column).heldPerKg()))
-                    .toList();
-            program.row(rowOf(held, total, total));
-        }
-        if (total > SAME * range.most()) {
-            for (int column : columns) {
+    private Map<Integer, Sum> overTotal(int g, int a, double total) {
+        Map<Integer, Sum> shares = new HashMap<>();
+        if (total > SAME * ranges.get(g).get(a).most()) {
+            for (int column : model.columnsOf(g, a)) {
                 Use use = model.uses().get(column);
-                shares.put(use.lot(), new Term(column, use.heldPerKg() / total));
+                shares.put(use.lot(), Sum.NOTHING.plus(column, use.heldPerKg() / total));
             }
         }
-        made.put(key, shares);
+        return shares;
+    }
+
+    /** With a total t that is t₀ at the given weights: share = held/t ≈ held/t₀ − share₀ · t/t₀ + share₀. */
+    private Map<Integer, Sum> firstOrder(int g, int a, double[] kg) {
+        double total = model.held(g, a, kg);
+        Map<Integer, Sum> shares = overTotal(g, a, total);
+        if (!ranges.get(g).get(a).fixed()) {
+            shares.replaceAll((lot, share) -> {
+                double share0 = share.of(kg);
+                return new Sum(share.terms(), share0).less(heldBy(g, a, share0 / total));
+            });
+        }
         return shares;
     }
 
     /** Columns for shares whose total isn't fixed: held = share · total, total in a range, in the four planes around it. */
-    private void envelopes(LinearProgram program, List<Integer> columns, Range range, Map<Integer, Term> shares) {
-        List<Term> sum = new ArrayList<>();
-        for (int column : columns) {
+    private Map<Integer, Sum> envelopes(LinearProgram program, int g, int a) {
+        Range range = ranges.get(g).get(a);
+        if (range.fixed()) {
+            return overTotal(g, a, range.most());
+        }
+        Map<Integer, Sum> shares = new HashMap<>();
+        if (!(range.least() > 0)) {
+            return shares;
+        }
+        Sum all = Sum.NOTHING;
+        Sum total = heldBy(g, a, 1);
+        for (int column : model.columnsOf(g, a)) {
             Use use = model.uses().get(column);
             int share = program.column(1);
-            shares.put(use.lot(), new Term(share, 1));
-            sum.add(new Term(share, 1));
-            Term held = new Term(column, use.heldPerKg());
-            program.row(rowOf(List.of(held, new Term(share, -range.least())), 0, Double.POSITIVE_INFINITY));
-            program.row(rowOf(List.of(held, new Term(share, -range.most())), Double.NEGATIVE_INFINITY, 0));
-            program.row(rowOf(
-                    minusTotal(columns, column, new Term(share, -range.most())),
-                    -range.most(),
-                    Double.POSITIVE_INFINITY));
-            program.row(rowOf(
-                    minusTotal(columns, column, new Term(share, -range.least())),
-                    Double.NEGATIVE_INFINITY,
-                    -range.least()));
+            shares.put(use.lot(), Sum.NOTHING.plus(share, 1));
+            all = all.plus(share, 1);
+            Sum held = Sum.NOTHING.plus(column, use.heldPerKg());
+            double low = range.least();
+            double high = range.most();
+            program.row(held.plus(share, -low).between(0, Double.POSITIVE_INFINITY));
+            program.row(held.plus(share, -high).between(Double.NEGATIVE_INFINITY, 0));
+            program.row(held.less(total).plus(share, -high).between(-high, Double.POSITIVE_INFINITY));
+            program.row(held.less(total).plus(share, -low).between(Double.NEGATIVE_INFINITY, -low));
         }
-        program.row(rowOf(sum, 1, 1));
-    }
-
-    /** What one lot brings less what all bring, with a further term. */
-    private List<Term> minusTotal(List<Integer> columns, int one, Term further) {
-        List<Term> terms = new ArrayList<>(List.of(further));
-        for (int column : columns) {
-            if (column != one) {
-                terms.add(new Term(column, -model.uses().get(column).heldPerKg()));
-            }
-        }
-        return terms;
+        program.row(all.between(1, 1));
+        return shares;
     }
 
     /** The largest change of a plan's shares. */
