@@ -14,7 +14,8 @@ public enum Objective {
     OLDEST_FIRST("oldest first"),
     /**
      * The same blend all year: the largest change of any lot's share of an addition from one gyle of a beer to the next is
-     * made least, then the sum of all such changes. Packs are counted afterwards.
+     * made least, then the sum of all such changes. Packs are counted afterwards. Where a tolerance or the alpha acid of the
+     * late hops moves what the bittering has to bring, the best can't always be proved; the goals then say what is.
      */
     STEADIEST("steadiest");
 
