@@ -7,11 +7,15 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Turns results into the text that is printed. Kinds of result that have a form of their own are given at the start. */
@@ -19,6 +23,23 @@ final class Rendering {
 
     private static final MathContext DIGITS = new MathContext(12);
     private static final int LONGEST_PLAIN_SCALE = 50;
+    private static final int MOST_ON_A_LINE = 8;
+    private static final int FIRST_OF_MANY = 3;
+
+    private static final Map<String, String> AS_WRITTEN = Map.ofEntries(
+            Map.entry("celsius", "°C"),
+            Map.entry("ebc", "EBC"),
+            Map.entry("ebu", "EBU"),
+            Map.entry("fg", "FG"),
+            Map.entry("fv", "FV"),
+            Map.entry("hl", "hL"),
+            Map.entry("hwe", "HWE"),
+            Map.entry("k", "K"),
+            Map.entry("l", "L"),
+            Map.entry("lpa", "LPA"),
+            Map.entry("ml", "mL"),
+            Map.entry("og", "OG"),
+            Map.entry("vat", "VAT"));
 
     private final List<Kind<?>> kinds;
 
@@ -116,12 +137,12 @@ final class Rendering {
 
     private String inline(@Nullable Object value) {
         if (value instanceof Collection<?> many) {
-            return many.stream().map(this::inline).collect(Collectors.joining(", ", "(", ")"));
+            return some(many.stream().map(this::inline), many.size());
         }
         if (value instanceof Map<?, ?> map) {
-            return map.entrySet().stream()
-                    .map(entry -> inline(entry.getKey()) + ": " + inline(entry.getValue()))
-                    .collect(Collectors.joining(", ", "(", ")"));
+            return some(
+                    map.entrySet().stream().map(entry -> inline(entry.getKey()) + ": " + inline(entry.getValue())),
+                    map.size());
         }
         if (value instanceof Optional<?> optional) {
             return optional.map(this::inline).orElse("none");
@@ -136,6 +157,13 @@ final class Rendering {
         return single(value);
     }
 
+    /** Things on one line: all of a few, the first of many and how many there are. */
+    private static String some(Stream<String> things, int count) {
+        return count <= MOST_ON_A_LINE
+                ? things.collect(Collectors.joining(", ", "(", ")"))
+                : things.limit(FIRST_OF_MANY).collect(Collectors.joining(", ", "(", ", … " + count + " in all)"));
+    }
+
     private String single(@Nullable Object value) {
         if (value == null) {
             return "nothing";
@@ -143,6 +171,15 @@ final class Rendering {
         Optional<Kind<?>> kind = kindOf(value);
         if (kind.isPresent()) {
             return kind.get().textOf(value);
+        }
+        if (value instanceof OptionalDouble number) {
+            return number.isPresent() ? single(number.getAsDouble()) : "none";
+        }
+        if (value instanceof OptionalInt number) {
+            return number.isPresent() ? single(number.getAsInt()) : "none";
+        }
+        if (value instanceof Enum<?> choice && choice.toString().equals(choice.name())) {
+            return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
         if (value instanceof Boolean yes) {
             return yes ? "yes" : "no";
@@ -156,7 +193,7 @@ final class Rendering {
         if (value instanceof BigDecimal exact) {
             return Math.abs(exact.scale()) > LONGEST_PLAIN_SCALE ? exact.toString() : exact.toPlainString();
         }
-        return String.valueOf(value.toString());
+        return plain(value);
     }
 
     private static String number(BigDecimal value) {
@@ -176,13 +213,29 @@ final class Rendering {
         for (RecordComponent component : thing.getClass().getRecordComponents()) {
             try {
                 component.getAccessor().trySetAccessible();
-                parts.add(component.getName() + ": "
+                parts.add(words(component.getName()) + ": "
                         + inline(component.getAccessor().invoke(thing)));
             } catch (ReflectiveOperationException e) {
                 return Optional.empty();
             }
         }
         return Optional.of(parts);
+    }
+
+    /** A name such as {@code greatestGristKg} as words, units and the trade's own letters as they are written. */
+    private static String words(String name) {
+        return Stream.of(name.split("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])"))
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .map(word -> AS_WRITTEN.getOrDefault(word, word))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** A thing that has no text of its own shows what it is, such as a price list. */
+    private static String plain(Object value) {
+        String text = String.valueOf(value.toString());
+        return text.startsWith(value.getClass().getName() + "@")
+                ? words(value.getClass().getSimpleName())
+                : text;
     }
 
     private Optional<Kind<?>> kindOf(Object value) {

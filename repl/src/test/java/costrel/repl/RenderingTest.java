@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 final class RenderingTest {
@@ -19,6 +21,20 @@ final class RenderingTest {
     private record Sheet(String title) {}
 
     private record Pair(String name, Object value) {}
+
+    private static final class BareThing {}
+
+    private record Parts(OptionalDouble retentionLPerKg, OptionalInt fillLoss, Choice keptAs) {}
+
+    private enum Choice {
+        COPPER_SUGAR,
+        NAMED {
+            @Override
+            public String toString() {
+                return "as named";
+            }
+        }
+    }
 
     @Test
     void a_kind_with_a_form_of_its_own_prints_in_that_form_wherever_it_stands() {
@@ -71,6 +87,23 @@ final class RenderingTest {
     @Test
     void the_parts_of_a_thing_take_a_line_each_and_those_of_a_part_none() {
         assertEquals("name: outer\nvalue: name: inner, value: 2", BARE.text(new Pair("outer", new Pair("inner", 2.0))));
+    }
+
+    @Test
+    void parts_choices_and_blanks_read_as_words() {
+        assertEquals(
+                "retention L per kg: 30\nfill loss: none\nkept as: copper sugar",
+                BARE.text(new Parts(OptionalDouble.of(30), OptionalInt.empty(), Choice.COPPER_SUGAR)));
+        assertEquals("bare thing", BARE.text(new BareThing()));
+        assertEquals("as named", BARE.text(Choice.NAMED));
+    }
+
+    @Test
+    void of_many_things_inside_another_the_first_stand_for_all() {
+        List<Integer> nine = List.of(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertEquals("1\n2\n3\n4\n5\n6\n7\n8\n9", BARE.text(nine));
+        assertEquals("name: a\nvalue: (1, 2, 3, … 9 in all)", BARE.text(new Pair("a", nine)));
+        assertEquals("(1, 2, 3, 4, 5, 6, 7, 8)", BARE.text(List.of(nine.subList(0, 8))));
     }
 
     @Test
