@@ -30,6 +30,8 @@ final class InputFaults {
     private static final Pattern COMPARED = Pattern.compile("incomparable types: (.+) and (.+)");
     private static final Pattern DEREFERENCED = Pattern.compile("(.+) cannot be dereferenced");
     private static final Pattern TYPE = Pattern.compile("(?:[\\p{L}_$][\\w$]*\\.)*([\\p{L}_$][\\w$]*)(\\[\\])*");
+    private static final Pattern WORD_AT_END = Pattern.compile("[\\p{L}_][\\p{L}\\d_]*+$");
+    private static final Pattern TEXT_AT_START = Pattern.compile("\"[^\"]*\"");
     private static final Pattern PACKAGES = Pattern.compile("\\b(?:[a-z_]\\w*\\.)+(?=[A-Z])");
     private static final int FORMS_SHOWN = 4;
     private static final String LIST_IN_BRACES = "a list is written with List.of( and ), not with braces";
@@ -205,6 +207,11 @@ final class InputFaults {
             }
             if (afterDigit && rest.matches("(?s),\\d.*")) {
                 return "a decimal point is a full stop";
+            }
+            Matcher word = WORD_AT_END.matcher(before);
+            Matcher text = TEXT_AT_START.matcher(rest);
+            if (word.find() && text.lookingAt()) {
+                return "'" + word.group() + "' is asked with brackets: " + word.group() + "(" + text.group() + ")";
             }
             return "something is missing here, or too much";
         }
