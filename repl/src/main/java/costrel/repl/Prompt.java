@@ -51,7 +51,8 @@ final class Prompt implements Listener {
         this.session = session;
         this.colour = colour;
         EDITOR_LOG.setLevel(Level.OFF);
-        boolean dots = terminal.encoding().newEncoder().canEncode('…');
+        boolean dots = terminal.encoding().canEncode()
+                && terminal.encoding().newEncoder().canEncode('…');
         LineReaderBuilder builder = LineReaderBuilder.builder()
                 .appName("costrel")
                 .terminal(terminal)

@@ -5,18 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
-import jdk.jshell.MethodSnippet;
-import jdk.jshell.PersistentSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
 import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.StatementSnippet;
-import jdk.jshell.TypeDeclSnippet;
 import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
@@ -35,6 +33,10 @@ final class Session implements AutoCloseable {
     private static final int RESERVE_BYTES =
             (int) Math.min(16 << 20, Runtime.getRuntime().maxMemory() / 8);
 
+    /** A word after the end of another, as a name stands after its type. Seen before the slower look by the engine. */
+    private static final Pattern MAY_DECLARE = Pattern.compile(
+            "[\\p{javaJavaIdentifierPart}>\\]]\\s+(\\p{javaJavaIdentifierStart}\\p{javaJavaIdentifierPart}*+)\\s*(?:=(?!=)|[;,]|$)");
+
     /** What Java can ask of everything, and no brewer wants to. */
     private static final Set<String> OF_EVERYTHING =
             Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "wait(");
@@ -45,6 +47,7 @@ final class Session implements AutoCloseable {
     private final SourceCodeAnalysis analysis;
     private final InputFaults inputFaults;
     private final Variables variables;
+    private final Losses losses;
 
     /** Memory to let go of when it is full, so that there is enough to evaluate {@code x = null}. */
     private byte @Nullable [] reserve = new byte[RESERVE_BYTES];
@@ -54,6 +57,8 @@ final class Session implements AutoCloseable {
             @Nullable Snippet snippet,
             @Nullable SnippetEvent event,
             @Nullable Fault fault) {}
+
+    private record Answer(String text, boolean needsAPerson) {}
 
     private Session(Rendering rendering) {
         this.rendering = rendering;
@@ -71,6 +76,7 @@ final class Session implements AutoCloseable {
         shell = JShell.builder().executionEngine(provider, Map.of()).build();
         analysis = shell.sourceCodeAnalysis();
         variables = new Variables(shell, control);
+        losses = new Losses(shell, variables);
         inputFaults = new InputFaults(this);
     }
 
@@ -171,11 +177,6 @@ final class Session implements AutoCloseable {
      */
     record Completions(int anchor, List<String> words) {}
 
-    /** What a method, class or variable waits for, such as {@code method g()}. */
-    List<String> missing(DeclarationSnippet snippet) {
-        return shell.unresolvedDependencies(snippet).toList();
-    }
-
     @Override
     public void close() {
         shell.close();
@@ -219,14 +220,15 @@ final class Session implements AutoCloseable {
         } else {
             return new Ran(null, null, InputFaults.noValue(assignment.name(), expression));
         }
-        Ran declared = run(piece.part(0, type + " " + assignment.name() + " = " + held + ";"), listener);
+        Ran declared =
+                run(piece.part(0, WritableType.of(type) + " " + assignment.name() + " = " + held + ";"), listener);
         if (declared.fault() == null) {
             if (value.snippet() instanceof VarSnippet variable) {
                 variables.forgetUnnamed(variable);
             }
             return declared;
         }
-        // A type that can't be written down. The unnamed result is kept, for this name hangs on it.
+        // A class without a name. The unnamed result is kept, for this name hangs on it.
         if (value.snippet() instanceof VarSnippet variable) {
             variables.keepUnnamed(variable);
         }
@@ -254,7 +256,7 @@ final class Session implements AutoCloseable {
                 if (event.snippet() instanceof VarSnippet variable && event.status() != Status.REJECTED) {
                     variables.forget(variable);
                 }
-                noteLosses(events, listener);
+                losses.note(events, listener);
                 return new Ran(event.snippet(), event, fault);
             }
             last = event.snippet();
@@ -263,11 +265,11 @@ final class Session implements AutoCloseable {
                 variables.addUnnamed(variable);
             }
             if (event.status() == Status.RECOVERABLE_DEFINED || event.status() == Status.RECOVERABLE_NOT_DEFINED) {
-                noteWaiting((DeclarationSnippet) last, listener);
+                losses.noteWaiting((DeclarationSnippet) last, listener);
             }
         }
         old.ifPresent(CapturingControl::empty);
-        noteLosses(events, listener);
+        losses.note(events, listener);
         return new Ran(last, lastEvent, null);
     }
 
@@ -285,7 +287,7 @@ final class Session implements AutoCloseable {
                     event.snippet(),
                     event.exception(),
                     thrown == null ? event.exception() : thrown,
-                    this::missing);
+                    losses::missing);
         }
         return event.snippet() instanceof VarSnippet variable && event.status() == Status.RECOVERABLE_NOT_DEFINED
                 ? inputFaults.unknownType(
@@ -295,6 +297,13 @@ final class Session implements AutoCloseable {
 
     /** The variable that a piece declares although there is one of that name. */
     private Optional<VarSnippet> declaredAnew(Piece piece) {
+        boolean may = MAY_DECLARE
+                .matcher(piece.text())
+                .results()
+                .anyMatch(declared -> variables.find(declared.group(1)).isPresent());
+        if (!may) {
+            return Optional.empty();
+        }
         List<Snippet> snippets = analysis.sourceToSnippets(piece.text());
         return snippets.size() == 1
                         && snippets.get(0) instanceof VarSnippet declared
@@ -336,39 +345,11 @@ final class Session implements AutoCloseable {
         }
         Object value = control.holds(event.value()) ? control.result(event.value()) : event.value();
         try {
-            String text = control.run(() -> rendering.text(value));
-            listener.answer(text, rendering.needsAPerson(value));
+            Answer answer = control.run(() -> new Answer(rendering.text(value), rendering.needsAPerson(value)));
+            listener.answer(answer.text(), answer.needsAPerson());
             return null;
         } catch (Exception | StackOverflowError | OutOfMemoryError e) {
             return control.stopped() ? RunFaults.stopped() : RunFaults.unprintable(e);
-        }
-    }
-
-    private void noteWaiting(DeclarationSnippet snippet, Listener listener) {
-        if (snippet instanceof MethodSnippet || snippet instanceof TypeDeclSnippet) {
-            listener.note(snippet.name() + " can be used once " + RunFaults.names(missing(snippet)) + " is known");
-        }
-    }
-
-    /** A variable that another declaration has set back is taken away rather than left at 0. */
-    private void noteLosses(List<SnippetEvent> events, Listener listener) {
-        for (SnippetEvent event : events) {
-            if (event.causeSnippet() == null
-                    || event.status() == Status.OVERWRITTEN
-                    || event.status() == Status.DROPPED
-                    || !(event.snippet() instanceof PersistentSnippet lost)
-                    || event.previousStatus() != Status.VALID) {
-                continue;
-            }
-            if (lost instanceof VarSnippet variable) {
-                variables.keepUnnamed(variable);
-                variables.forget(variable);
-                if (variable.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND) {
-                    listener.note(variable.name() + " is gone, for what it was made from has changed; make it again");
-                }
-            } else if (event.status() != Status.VALID && lost instanceof DeclarationSnippet waiting) {
-                noteWaiting(waiting, listener);
-            }
         }
     }
 }

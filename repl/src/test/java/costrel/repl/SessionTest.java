@@ -132,13 +132,13 @@ final class SessionTest implements Listener {
     @Test
     void a_result_that_is_let_go_of_is_not_kept_in_memory() throws InterruptedException {
         answersTo("big = costrel.repl.Witness.large()");
-        assertFalse(Witness.largeGoes());
+        assertFalse(Witness.largeGoes(3));
         answersTo("big = null");
-        assertTrue(Witness.largeGoes());
+        assertTrue(Witness.largeGoes(50));
         answersTo("big = costrel.repl.Witness.large()");
-        assertFalse(Witness.largeGoes());
+        assertFalse(Witness.largeGoes(3));
         answersTo("String big = \"of another kind\";");
-        assertTrue(Witness.largeGoes());
+        assertTrue(Witness.largeGoes(50));
     }
 
     @Test

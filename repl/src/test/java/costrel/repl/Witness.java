@@ -40,10 +40,10 @@ public final class Witness {
         return left;
     }
 
-    /** Whether the latest large object goes when the memory is swept. */
-    static boolean largeGoes() throws InterruptedException {
+    /** Whether the latest large object goes when the memory is swept a number of times. */
+    static boolean largeGoes(int sweeps) throws InterruptedException {
         WeakReference<Object> watched = large;
-        for (int i = 0; watched != null && i < 50; i++) {
+        for (int i = 0; watched != null && i < sweeps; i++) {
             System.gc();
             if (watched.get() == null) {
                 return true;
