@@ -1,6 +1,7 @@
 package costrel.brewery;
 
 import costrel.cost.CostSheet;
+import costrel.harvest.DryHopNotes;
 import costrel.hops.HopLot;
 import costrel.hops.HopOnTheDay;
 import costrel.measure.Amounts;
@@ -237,7 +238,16 @@ public final class Brew {
      */
     public Gyle gyle() {
         Gyle gyle = Scaler.scale(today(), place(), Amounts.ofLitres(amount()), options());
-        return gyle.withFindings(shortOfHops(gyle));
+        List<Finding> more = shortOfHops(gyle);
+        gyle.hops().stream()
+                .filter(hop -> hop.use().isDryHop() && hop.kg() > 0)
+                .flatMap(
+                        hop -> DryHopNotes.of(
+                                hop.hop().form(), hop.gramsPerHl(), OptionalDouble.empty(), OptionalDouble.empty())
+                                .stream())
+                .distinct()
+                .forEach(note -> more.add(new Finding(Finding.Weight.NOTE, "dry hops: " + note, "")));
+        return gyle.withFindings(more);
     }
 
     /** Lots of which the gyle takes more than is in store. */

@@ -2,6 +2,7 @@ package costrel.brewery;
 
 import costrel.cost.NoPriceException;
 import costrel.cost.PackUnit;
+import costrel.harvest.Cover;
 import costrel.harvest.HarvestPlan;
 import costrel.harvest.HarvestPlanner;
 import costrel.harvest.HouseRules;
@@ -11,11 +12,13 @@ import costrel.harvest.PlanGyle;
 import costrel.harvest.PlanLot;
 import costrel.harvest.PlanRules;
 import costrel.harvest.PlannedBrew;
+import costrel.harvest.Substitutes;
 import costrel.hops.AlphaBalance;
 import costrel.hops.AlphaMethod;
 import costrel.hops.HopForm;
 import costrel.hops.HopLot;
 import costrel.hops.HopUse;
+import costrel.hops.HopVariety;
 import costrel.measure.Amounts;
 import costrel.recipe.Holds;
 import costrel.recipe.Names;
@@ -23,6 +26,7 @@ import costrel.recipe.Resolver;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
 import costrel.scaling.Scaler;
+import costrel.tables.IngredientTables;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -216,6 +220,61 @@ public final class Harvest {
         return need;
     }
 
+    /**
+     * Hops on hand against what is planned, variety by variety.
+     *
+     * @return when each runs out and what is left
+     */
+    public List<Cover.VarietyCover> cover() {
+        LocalDate first = brews.stream()
+                .map(PlannedBrew::day)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        List<Cover.Stock> stocks = new ArrayList<>();
+        for (HopLot lot : brewery.catalogue().hopLots().values()) {
+            if (!lot.analyses().get(0).date().isAfter(first)) {
+                stocks.add(new Cover.Stock(
+                        lot.id(),
+                        lot.variety(),
+                        lot.stockKg().orElse(0),
+                        Resolver.onTheDay(lot, brewery.catalogue(), first).alpha()));
+            }
+        }
+        return Cover.of(need(), stocks);
+    }
+
+    /**
+     * What to contract for next harvest to brew as much again, for varieties whose crop years are published.
+     *
+     * @return ranges from the published crop years
+     */
+    public List<Cover.Contract> contracts() {
+        List<Cover.Contract> contracts = new ArrayList<>();
+        for (Cover.VarietyCover cover : cover()) {
+            IngredientTables.cropYears().stream()
+                    .filter(years -> Names.folded(years.variety()).equals(Names.folded(cover.variety())))
+                    .filter(years -> cover.onHandKg() > 0 && cover.totalNeedKg() > 0)
+                    .forEach(years -> contracts.add(Cover.contract(cover, years)));
+        }
+        return contracts;
+    }
+
+    /**
+     * Varieties that may stand in for one that is gone, the nearest first: a suggestion, never applied by itself.
+     *
+     * @param variety the variety that is gone
+     * @return varieties that have a lot in store, ranked
+     * @throws costrel.recipe.UnknownNameException if no variety is called so
+     */
+    public List<Substitutes.Suggestion> substitutes(String variety) {
+        Map<String, HopVariety> all = brewery.catalogue().varieties();
+        HopVariety gone = Names.require("hop variety", all, variety);
+        List<HopVariety> inStore = brewery.catalogue().varietiesInStore().stream()
+                .map(name -> Names.require("hop variety", all, name))
+                .toList();
+        return Substitutes.rank(gone, inStore);
+    }
+
     private Gyle gyle(PlannedBrew brew) {
         return brewery.brew(brew.beer())
                 .on(brew.plant())
@@ -273,7 +332,7 @@ public final class Harvest {
         return new PlanAddition(
                 number + " " + hop.use().text(),
                 variety,
-                substitutes(variety),
+                allowedFor(variety),
                 hop.use().isDryHop() ? DRY_FORMS : COPPER_FORMS,
                 bitter ? Holds.BITTERNESS : byOil ? Holds.OIL : Holds.DOSE,
                 bitter || byOil ? OptionalDouble.empty() : OptionalDouble.of(hop.kg()),
@@ -284,7 +343,7 @@ public final class Harvest {
                 last);
     }
 
-    private Set<String> substitutes(String variety) {
+    private Set<String> allowedFor(String variety) {
         return Names.find(rules.substitutes(), variety).orElse(Set.of());
     }
 
@@ -326,7 +385,7 @@ public final class Harvest {
                 alpha,
                 oil,
                 lot.stockKg().orElse(0),
-                OptionalDouble.empty(),
+                lot.wholePackKg(),
                 price(lot, pricedOn));
     }
 

@@ -28,6 +28,7 @@ public final class AlphaAgeing {
 
     private static final double FRESH_STORAGE_INDEX = 0.25;
     private static final double SIX_MONTHS_DAYS = 180;
+    private static final double DAYS_PER_YEAR = 365;
     private static final double REFERENCE_CELSIUS = 20;
     private static final double HALVING_KELVIN = 15;
 
@@ -161,6 +162,15 @@ public final class AlphaAgeing {
             return new Aged(1, from);
         }
         long days = ChronoUnit.DAYS.between(newest.date(), day);
+        if (lot.statedYearlyLoss().isPresent() && days > 0) {
+            double left = Math.pow(1 - lot.statedYearlyLoss().getAsDouble(), days / DAYS_PER_YEAR);
+            return new Aged(
+                    left,
+                    "supplier-stated loss of "
+                            + Limits.percent(lot.statedYearlyLoss().getAsDouble()) + " a year from the " + from + ": "
+                            + days
+                            + (days == 1 ? " day" : " days") + ", " + Limits.percent(1 - left) + " lost");
+        }
         if (lot.form() != HopForm.LEAF || days == 0) {
             return new Aged(1, from);
         }

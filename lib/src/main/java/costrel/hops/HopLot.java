@@ -15,6 +15,9 @@ import java.util.OptionalDouble;
  * @param stockKg kilograms on hand, 0 or more; empty where not stated
  * @param storeCelsius temperature of the store, °C, −40 to 50; empty where not stated
  * @param packing how the lot is packed
+ * @param statedYearlyLoss share of the alpha acid that the supplier states is lost in a year in the sealed pack; empty where not
+ *     stated
+ * @param wholePackKg weight of a pack that has to be used up once it is open, kg; empty where an open pack keeps
  */
 public record HopLot(
         String id,
@@ -24,7 +27,43 @@ public record HopLot(
         List<HopAnalysis> analyses,
         OptionalDouble stockKg,
         OptionalDouble storeCelsius,
-        Packing packing) {
+        Packing packing,
+        OptionalDouble statedYearlyLoss,
+        OptionalDouble wholePackKg) {
+
+    /**
+     * A lot of which the supplier states no loss and whose packs keep once open.
+     *
+     * @param id lot number
+     * @param variety name of the variety
+     * @param cropYear the year of the harvest
+     * @param form leaf, pellets or extract
+     * @param analyses at least one
+     * @param stockKg kilograms on hand
+     * @param storeCelsius temperature of the store, °C
+     * @param packing how the lot is packed
+     */
+    public HopLot(
+            String id,
+            String variety,
+            int cropYear,
+            HopForm form,
+            List<HopAnalysis> analyses,
+            OptionalDouble stockKg,
+            OptionalDouble storeCelsius,
+            Packing packing) {
+        this(
+                id,
+                variety,
+                cropYear,
+                form,
+                analyses,
+                stockKg,
+                storeCelsius,
+                packing,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
 
     /** What surrounds the hops in their pack. */
     public enum Packing {
@@ -63,6 +102,11 @@ public record HopLot(
     }
 
     public HopLot {
+        statedYearlyLoss.ifPresent(loss -> Limits.shareUnderOne("stated loss of lot " + id, loss));
+        if (wholePackKg.isPresent() && !(wholePackKg.getAsDouble() > 0 && wholePackKg.getAsDouble() < 1e6)) {
+            throw new IllegalArgumentException(
+                    "pack of lot " + id + ": expected over 0 kg, found " + wholePackKg.getAsDouble() + " kg");
+        }
         if (id.isBlank()) {
             throw new IllegalArgumentException("hop lot: expected a lot number, found nothing");
         }

@@ -1,10 +1,16 @@
 package costrel.report;
 
+import costrel.harvest.Cover;
 import costrel.harvest.HarvestPlan;
 import costrel.harvest.Shortfall;
+import costrel.harvest.Substitutes;
+import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 
 /** A harvest plan as text: addition by addition the lots and weights, totals, what changed, what runs out, what is short. */
 public final class HarvestText {
@@ -135,5 +141,77 @@ public final class HarvestText {
                     change.why());
         }
         return firsts.isEmpty() ? "" : table.text(2);
+    }
+
+    /**
+     * Hops on hand against need, and what to contract.
+     *
+     * @param covers the varieties
+     * @param contracts ranges for next harvest
+     * @return tables
+     */
+    public static String of(List<Cover.VarietyCover> covers, List<Cover.Contract> contracts) {
+        TextTable cover = TextTable.of("variety", "#on hand kg", "#alpha kg", "#wanted kg", "#left kg", "runs out on");
+        for (Cover.VarietyCover line : covers) {
+            cover.row(
+                    line.variety(),
+                    Figures.fixed(line.onHandKg(), 1),
+                    Figures.fixed(line.onHandAlphaKg(), 2),
+                    Figures.fixed(line.totalNeedKg(), 1),
+                    Figures.fixed(line.leftKg(), 1),
+                    line.runsOutOn().map(Object::toString).orElse(""));
+        }
+        TextTable contract = TextTable.of("to contract", "#least kg", "#mean kg", "#most kg", "for");
+        for (Cover.Contract line : contracts) {
+            contract.row(
+                    line.variety(),
+                    Figures.fixed(line.leastKg(), 0),
+                    Figures.fixed(line.meanKg(), 0),
+                    Figures.fixed(line.mostKg(), 0),
+                    line.basis());
+        }
+        return cover.text(2) + months(covers) + contract.text(2);
+    }
+
+    /** What is wanted month by month, a column for each variety. */
+    private static String months(List<Cover.VarietyCover> covers) {
+        List<String> headers = new ArrayList<>(List.of("wanted kg in"));
+        TreeSet<YearMonth> months = new TreeSet<>();
+        for (Cover.VarietyCover line : covers) {
+            headers.add("#" + line.variety());
+            months.addAll(line.needKg().keySet());
+        }
+        TextTable table = TextTable.of(headers.toArray(String[]::new));
+        List<PaperSum> sums = covers.stream().map(line -> new PaperSum(1)).toList();
+        for (YearMonth month : months) {
+            List<String> cells = new ArrayList<>(List.of(month.toString()));
+            for (int i = 0; i < covers.size(); i++) {
+                double kg = covers.get(i).needKg().getOrDefault(month, 0.0);
+                cells.add(kg == 0 ? "" : sums.get(i).add(kg));
+            }
+            table.row(cells.toArray(String[]::new));
+        }
+        List<String> totals = new ArrayList<>(List.of(""));
+        sums.forEach(sum -> totals.add(sum.total()));
+        table.total(totals.toArray(String[]::new));
+        return table.text(2);
+    }
+
+    /**
+     * Suggestions for a variety that is gone.
+     *
+     * @param suggestions the nearest first
+     * @return a table
+     */
+    public static String of(List<Substitutes.Suggestion> suggestions) {
+        TextTable table = TextTable.of("may stand in", "#nearness", "#kg ×", "since");
+        for (Substitutes.Suggestion line : suggestions) {
+            table.row(
+                    line.variety(),
+                    Figures.fixed(line.nearness(), 2),
+                    Figures.fixed(line.kgFactor(), 2),
+                    line.reason());
+        }
+        return table.text(2);
     }
 }

@@ -22,7 +22,17 @@ import java.util.OptionalDouble;
 public final class HopLotReader {
 
     static final Columns COLUMNS = Columns.required("lot", "variety", "crop year", "form", "analysed", "alpha")
-            .optional("method", "basis", "moisture", "oil", "storage index", "stock", "store", "packing");
+            .optional(
+                    "method",
+                    "basis",
+                    "moisture",
+                    "oil",
+                    "storage index",
+                    "stock",
+                    "store",
+                    "packing",
+                    "stated loss",
+                    "whole pack");
 
     private static final CellKind<HopForm> FORM = CellKind.oneOf(HopForm.values(), HopForm::label);
     private static final CellKind<AlphaMethod> METHOD = CellKind.oneOf(AlphaMethod.values(), AlphaMethod::label);
@@ -45,6 +55,8 @@ public final class HopLotReader {
         private OptionalDouble stock = OptionalDouble.empty();
         private OptionalDouble store = OptionalDouble.empty();
         private Optional<HopLot.Packing> packing = Optional.empty();
+        private OptionalDouble statedLoss = OptionalDouble.empty();
+        private OptionalDouble wholePack = OptionalDouble.empty();
 
         Draft(CsvRow first, String id, String variety, int cropYear, HopForm form) {
             this.first = first;
@@ -56,7 +68,16 @@ public final class HopLotReader {
 
         HopLot lot() {
             return new HopLot(
-                    id, variety, cropYear, form, analyses, stock, store, packing.orElse(HopLot.Packing.UNSTATED));
+                    id,
+                    variety,
+                    cropYear,
+                    form,
+                    analyses,
+                    stock,
+                    store,
+                    packing.orElse(HopLot.Packing.UNSTATED),
+                    statedLoss,
+                    wholePack);
         }
     }
 
@@ -98,6 +119,10 @@ public final class HopLotReader {
         agree(row, "variety", draft, Names.folded(draft.variety).equals(Names.folded(variety.get())));
         agree(row, "crop year", draft, draft.cropYear == year.get());
         agree(row, "form", draft, draft.form == form.get());
+        OptionalDouble statedLoss = row.mayFigure("stated loss", Cells.PART);
+        OptionalDouble wholePack = row.mayFigure("whole pack", Cells.KILOGRAMS);
+        draft.statedLoss = statedLoss.isPresent() ? statedLoss : draft.statedLoss;
+        draft.wholePack = wholePack.isPresent() ? wholePack : draft.wholePack;
         analysis.ifPresent(found -> add(draft, row, found, stock, store, packing));
     }
 

@@ -80,6 +80,7 @@ class FolderTest {
         copySample();
         change("recipes/wickgate-bitter.csv", "beer,name,Wickgate Bitter", "beer,name,\"=System.exit(3)\"");
         change("packaging-plans.csv", "Wickgate Bitter", "=System.exit(3)");
+        change("brewing-plan.csv", "Wickgate Bitter", "=System.exit(3)");
         Loaded<Brewery> loaded = Brewery.load(folder);
         assertTrue(loaded.sound(), loaded.problems().toString());
         assertEquals(

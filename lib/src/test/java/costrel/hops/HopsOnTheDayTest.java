@@ -225,4 +225,40 @@ class HopsOnTheDayTest {
                 retained,
                 "USDA-ARS 19209");
     }
+
+    @Test
+    void sealed_pellets_lose_what_their_supplier_states() {
+        // 3 % a year: 0.97 after a year, the square of it after two (compound, as a yearly loss reads)
+        LocalDate packed = LocalDate.of(2025, 11, 1);
+        HopAnalysis certificate = new HopAnalysis(
+                packed,
+                OptionalDouble.of(0.10),
+                AlphaMethod.LEAD_CONDUCTANCE,
+                MoistureBasis.AS_IS,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        HopLot lot = new HopLot(
+                "P",
+                "Target",
+                2025,
+                HopForm.T90,
+                List.of(certificate),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                HopLot.Packing.INERT,
+                OptionalDouble.of(0.03),
+                OptionalDouble.empty());
+        assertEquals(0.10, AlphaAgeing.onTheDay(lot, Optional.empty(), packed).alpha(), 1e-15);
+        assertEquals(
+                0.097,
+                AlphaAgeing.onTheDay(lot, Optional.empty(), packed.plusDays(365))
+                        .alpha(),
+                1e-12);
+        assertEquals(
+                0.09409,
+                AlphaAgeing.onTheDay(lot, Optional.empty(), packed.plusDays(730))
+                        .alpha(),
+                1e-12);
+    }
 }

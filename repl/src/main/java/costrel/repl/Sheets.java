@@ -3,10 +3,12 @@ package costrel.repl;
 import costrel.brewery.Brew;
 import costrel.cost.CostSheet;
 import costrel.explain.Explanation;
+import costrel.harvest.HarvestPlan;
 import costrel.measure.QuantityText;
 import costrel.report.BeerText;
 import costrel.report.CostText;
 import costrel.report.GyleText;
+import costrel.report.HarvestText;
 import costrel.report.JobText;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
@@ -34,6 +36,8 @@ final class Sheets {
                         Scaler.Split.class, Sheets::split, split -> split.each().limited()),
                 new Rendering.Kind<>(Intent.class, BeerText::of, intent -> false),
                 new Rendering.Kind<>(CostSheet.class, CostText::of, sheet -> false),
+                new Rendering.Kind<>(
+                        HarvestPlan.class, HarvestText::of, plan -> plan.status() == HarvestPlan.Status.INFEASIBLE),
                 new Rendering.Kind<>(Explanation.class, Explanation::text, explanation -> false),
                 new Rendering.Kind<>(TextTable.class, TextTable::toString, table -> false),
                 new Rendering.Kind<>(Quantity.class, QuantityText::print, quantity -> false),

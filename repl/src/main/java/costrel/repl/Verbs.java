@@ -2,14 +2,17 @@ package costrel.repl;
 
 import costrel.brewery.Brew;
 import costrel.brewery.Brewery;
+import costrel.brewery.Harvest;
 import costrel.cost.CostSheet;
 import costrel.explain.Explanation;
+import costrel.harvest.HarvestPlan;
 import costrel.hops.HopLot;
 import costrel.hops.HopOnTheDay;
 import costrel.measure.QuantityText;
 import costrel.plant.Plant;
 import costrel.recipe.Recipe;
 import costrel.recipe.Resolver;
+import costrel.report.HarvestText;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
 import java.time.LocalDate;
@@ -144,6 +147,45 @@ public final class Verbs {
     }
 
     /**
+     * The hops of the brewing plan, to be planned from the lots on hand.
+     *
+     * @return the harvest; its plan() says which lots go where
+     */
+    public static Harvest harvest() {
+        return brewery().harvest();
+    }
+
+    /**
+     * Hops on hand against what a harvest wants, and what to contract for the next.
+     *
+     * @param harvest the harvest
+     * @return text
+     */
+    public static String cover(Harvest harvest) {
+        return HarvestText.of(harvest.cover(), harvest.contracts());
+    }
+
+    /**
+     * Varieties in store that may stand in for one that is gone, the nearest first.
+     *
+     * @param variety the variety that is gone
+     * @return text
+     */
+    public static String substitutes(String variety) {
+        return HarvestText.of(harvest().substitutes(variety));
+    }
+
+    /**
+     * How a harvest plan came about.
+     *
+     * @param plan the plan
+     * @return a tree of figures
+     */
+    public static Explanation explain(HarvestPlan plan) {
+        return plan.explanation();
+    }
+
+    /**
      * How a cost sheet came about.
      *
      * @param sheet the sheet
@@ -188,6 +230,10 @@ public final class Verbs {
                 .row("b.beer()  b.gyle()  b.cost()", "the beer as read, the brew sheet, the cost sheet")
                 .row("b.gyles()", "how many gyles, where one doesn't fit the vessels")
                 .row("b.lot(\"Fuggle\", \"LOT\")  b.sameHops()", "other hops than the newest in store")
+                .row("h = harvest()", "the hops of the brewing plan: h.plan(), h.objective(\"steadiest\").plan()")
+                .row("h.beer(\"Name\")  h.gyle(\"001\")", "for one beer, or for one gyle")
+                .row("cover(h)  substitutes(\"Fuggle\")", "what runs out when and what to contract; what may stand in")
+                .row("h.allow(\"Fuggle\", \"Target\")", "let one variety stand in for another")
                 .row("explain(b.gyle())  explain(b.cost())", "how the figures came about")
                 .row("convert(\"2 oz/brl\", \"g/hL\")", "an amount in another unit")
                 .row("x = ...", "keep an answer under a name")

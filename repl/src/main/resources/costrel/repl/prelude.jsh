@@ -9,6 +9,7 @@ import static costrel.repl.Desk.*;
 import static costrel.repl.Verbs.*;
 import costrel.brewery.*;
 import costrel.cost.*;
+import costrel.harvest.*;
 import costrel.hops.*;
 import costrel.measure.*;
 import costrel.plant.*;
