@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param cohumuloneHigh most cohumulone, share of the alpha acids
  * @param retainedSixMonths share of the alpha acids left in baled hops after six months at 20 °C
  * @param source the publication
+ * @param character flavour group as the brewery states it, such as "earthy"; blank where it states none
  */
 public record HopVariety(
         String name,
@@ -28,7 +29,50 @@ public record HopVariety(
         OptionalDouble cohumuloneLow,
         OptionalDouble cohumuloneHigh,
         OptionalDouble retainedSixMonths,
-        String source) {
+        String source,
+        String character) {
+
+    /**
+     * A variety whose flavour group nobody stated.
+     *
+     * @param name the variety
+     * @param origin where it was bred or is grown
+     * @param alphaLow lowest alpha acid, mass fraction as is
+     * @param alphaHigh highest alpha acid, mass fraction as is
+     * @param alphaMean mean alpha acid, mass fraction as is
+     * @param oilLow least total oil, mL per 100 g
+     * @param oilHigh most total oil, mL per 100 g
+     * @param cohumuloneLow least cohumulone, share of the alpha acids
+     * @param cohumuloneHigh most cohumulone, share of the alpha acids
+     * @param retainedSixMonths share of the alpha acids left in baled hops after six months at 20 °C
+     * @param source the publication
+     */
+    public HopVariety(
+            String name,
+            String origin,
+            OptionalDouble alphaLow,
+            OptionalDouble alphaHigh,
+            OptionalDouble alphaMean,
+            OptionalDouble oilLow,
+            OptionalDouble oilHigh,
+            OptionalDouble cohumuloneLow,
+            OptionalDouble cohumuloneHigh,
+            OptionalDouble retainedSixMonths,
+            String source) {
+        this(
+                name,
+                origin,
+                alphaLow,
+                alphaHigh,
+                alphaMean,
+                oilLow,
+                oilHigh,
+                cohumuloneLow,
+                cohumuloneHigh,
+                retainedSixMonths,
+                source,
+                "");
+    }
 
     public HopVariety {
         if (name.isBlank()) {

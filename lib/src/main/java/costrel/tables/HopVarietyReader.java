@@ -26,7 +26,8 @@ public final class HopVarietyReader {
                     "cohumulone low",
                     "cohumulone high",
                     "retained six months",
-                    "source");
+                    "source",
+                    "character");
 
     private HopVarietyReader() {}
 
@@ -44,6 +45,7 @@ public final class HopVarietyReader {
                 Optional<String> name = row.need("name", CellKind.TEXT);
                 name.ifPresent(text -> row.once(seen, "name", Names.folded(text)));
                 String origin = row.may("origin", CellKind.TEXT).orElse("");
+                String character = row.may("character", CellKind.TEXT).orElse("");
                 OptionalDouble alphaLow = row.mayFigure("alpha low", Cells.PART);
                 OptionalDouble alphaHigh = row.mayFigure("alpha high", Cells.PART);
                 OptionalDouble alphaMean = row.mayFigure("alpha mean", Cells.PART);
@@ -66,7 +68,8 @@ public final class HopVarietyReader {
                                         cohumuloneLow,
                                         cohumuloneHigh,
                                         retained,
-                                        from))
+                                        from,
+                                        character))
                         .ifPresent(varieties::add);
             }
             return table.loaded(() -> List.copyOf(varieties));

@@ -174,4 +174,22 @@ class SubstitutesTest {
     private static OptionalDouble some(double figure) {
         return OptionalDouble.of(figure);
     }
+
+    @Test
+    void a_flavour_group_that_the_brewery_states_counts_as_a_fourth_figure() {
+        // by hand: equal alpha acid alone is 1/3; the same group makes (1 + 1)/4, another (1 + 0)/4
+        HopVariety gone = stated("Gone", "earthy");
+        List<Suggestion> ranked =
+                Substitutes.rank(gone, List.of(stated("A", "citrus"), stated("B", "Earthy"), stated("C", "")));
+        assertEquals(
+                List.of("B", "C", "A"), ranked.stream().map(Suggestion::variety).toList());
+        assertEquals(0.5, ranked.get(0).nearness(), 1e-12);
+        assertEquals(1 / 3.0, ranked.get(1).nearness(), 1e-12);
+        assertEquals(0.25, ranked.get(2).nearness(), 1e-12);
+        assertTrue(ranked.get(0).reason().contains("as you state them"));
+    }
+
+    private static HopVariety stated(String name, String character) {
+        return new HopVariety(name, "", NONE, NONE, some(0.05), NONE, NONE, NONE, NONE, NONE, "", character);
+    }
 }
