@@ -19,6 +19,7 @@ module costrel {
     exports costrel.plant;
     exports costrel.scaling;
     exports costrel.harvest;
+    exports costrel.stock;
     exports costrel.cost;
     exports costrel.tables;
     exports costrel.brewery;

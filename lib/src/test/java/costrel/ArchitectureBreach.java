@@ -13,6 +13,7 @@ record ArchitectureBreach(String rule, String where, String body) {
             breach("every class lives in a package of the layout", "wort.formulas", ""),
             breach("plant does not know recipes by name", "plant", "costrel.recipe.Recipe it;"),
             breach("plant does not know recipes by name", "plant", "costrel.recipe.Catalogue it;"),
+            breach("stock does not know scaling", "stock", "costrel.scaling.Gyle it;"),
             breach("cost does not know scaling", "cost", "costrel.scaling.Gyle it;"),
             breach("money is known from harvest upwards only", "scaling", "org.joda.money.Money it;"),
             breach("only measure knows Indriya", "wort", "tech.units.indriya.AbstractUnit<?> it;"),

@@ -25,8 +25,8 @@ final class ArchitectureRules {
 
     /** The packages, lowest first: each uses only those before it. */
     static final List<String> ORDER = List.of(
-            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "cost", "tables", "brewery",
-            "report");
+            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "tables",
+            "brewery", "report");
 
     private ArchitectureRules() {}
 
@@ -58,10 +58,11 @@ final class ArchitectureRules {
         rules.put(
                 "plant does not know recipes by name",
                 inside("plant").dependOnClassesThat(types("costrel.recipe.Recipe", "costrel.recipe.Catalogue")));
+        rules.put("stock does not know scaling", inside("stock").dependOnClassesThat(types("costrel.scaling..")));
         rules.put("cost does not know scaling", inside("cost").dependOnClassesThat(types("costrel.scaling..")));
         rules.put(
                 "money is known from harvest upwards only",
-                outside("harvest", "cost", "tables", "brewery", "report")
+                outside("harvest", "stock", "cost", "tables", "brewery", "report")
                         .dependOnClassesThat(types("org.joda.money..")));
         rules.put(
                 "only measure knows Indriya",
