@@ -79,8 +79,8 @@ final class CostExplained {
         for (Choice.PassedOver over : line.passedOver()) {
             parts.add(Explanation.of(
                     "passed over: " + over.row().supplier(),
-                    Figures.rounded(over.row().landed().value(), SHOWN_PLACES) + " per "
-                            + over.row().landed().unit(),
+                    Figures.rounded(over.unitPrice().value(), SHOWN_PLACES) + " per "
+                            + over.unitPrice().unit(),
                     clean(over.row().origin() + ", " + over.why())));
         }
         return new Explanation(

@@ -1,6 +1,7 @@
 package costrel.cost;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -40,6 +41,8 @@ public record CostLine(
     }
 
     static CostLine bought(CostGroup group, String item, BigDecimal amount, Choice choice, Money value, String remark) {
+        List<String> remarks = new ArrayList<>(remark.isEmpty() ? List.of() : List.of(remark));
+        remarks.addAll(choice.notes());
         return new CostLine(
                 group,
                 item,
@@ -51,7 +54,7 @@ public record CostLine(
                 value,
                 Optional.empty(),
                 false,
-                remark,
+                String.join("; ", remarks),
                 choice.passedOver());
     }
 

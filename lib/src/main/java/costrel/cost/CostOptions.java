@@ -11,20 +11,53 @@ import org.joda.money.CurrencyUnit;
  * @param currency what the sheet is in
  * @param purchaseQuantities by item, how much is bought at a time where that is more than the gyle's use: it picks the
  *     price break; in the unit of the bill
- * @param claimRelief whether Small Producer Relief is claimed
+ * @param claimRelief whether Small Producer Relief, or what another country has for small breweries, is claimed
  * @param statedDiscount a discount per litre of pure alcohol that the user supplies; empty to work it out
+ * @param orders by item, the name of the order it comes with, for carriage; all other items of a supplier are one order
+ * @param stock the store that the gyle draws from and its basis of cost; empty to cost by the price lists of the day
+ * @param yearVolume beer of the brewery in the year, for countries where duty goes by it; empty where not known
+ * @param containerCharges loss of containers and fees by weight
  */
 public record CostOptions(
         CurrencyUnit currency,
         Map<String, BigDecimal> purchaseQuantities,
         boolean claimRelief,
-        Optional<BigDecimal> statedDiscount) {
+        Optional<BigDecimal> statedDiscount,
+        Map<String, String> orders,
+        Optional<StockBasis> stock,
+        Optional<YearVolume> yearVolume,
+        ContainerCharges containerCharges) {
 
     public CostOptions {
         purchaseQuantities = Map.copyOf(purchaseQuantities);
         purchaseQuantities.forEach((item, quantity) -> Figures.overZero(item + ": purchase quantity", quantity, ""));
         statedDiscount.ifPresent(
                 discount -> Figures.zeroOrMore("stated discount", discount, " per litre of pure alcohol"));
+        orders = Map.copyOf(orders);
+    }
+
+    /**
+     * A sheet by the price lists of the day, each supplier's goods in one order.
+     *
+     * @param currency what the sheet is in
+     * @param purchaseQuantities by item, how much is bought at a time
+     * @param claimRelief whether relief is claimed
+     * @param statedDiscount a discount that the user supplies; empty to work it out
+     */
+    public CostOptions(
+            CurrencyUnit currency,
+            Map<String, BigDecimal> purchaseQuantities,
+            boolean claimRelief,
+            Optional<BigDecimal> statedDiscount) {
+        this(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                ContainerCharges.none());
     }
 
     /**
@@ -35,5 +68,70 @@ public record CostOptions(
      */
     public static CostOptions in(CurrencyUnit currency) {
         return new CostOptions(currency, Map.of(), true, Optional.empty());
+    }
+
+    /**
+     * The same, costed by what materials cost in store.
+     *
+     * @param basis the store and its basis of cost
+     * @return the options with it
+     */
+    public CostOptions with(StockBasis basis) {
+        return new CostOptions(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                orders,
+                Optional.of(basis),
+                yearVolume,
+                containerCharges);
+    }
+
+    /**
+     * The same with the beer of the year.
+     *
+     * @param volume the volumes
+     * @return the options with it
+     */
+    public CostOptions with(YearVolume volume) {
+        return new CostOptions(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                orders,
+                stock,
+                Optional.of(volume),
+                containerCharges);
+    }
+
+    /**
+     * The same with loss of containers and fees by weight.
+     *
+     * @param charges the charges
+     * @return the options with it
+     */
+    public CostOptions with(ContainerCharges charges) {
+        return new CostOptions(
+                currency, purchaseQuantities, claimRelief, statedDiscount, orders, stock, yearVolume, charges);
+    }
+
+    /**
+     * The same with goods in named orders.
+     *
+     * @param ordersByItem by item, the name of its order
+     * @return the options with it
+     */
+    public CostOptions withOrders(Map<String, String> ordersByItem) {
+        return new CostOptions(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                ordersByItem,
+                stock,
+                yearVolume,
+                containerCharges);
     }
 }

@@ -1,11 +1,9 @@
 package costrel.cost;
 
-import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,40 +48,24 @@ public final class Coster {
             throw new IllegalArgumentException("duty of " + duty.country() + " is in " + duty.currency()
                     + ", the sheet is in " + currency + "; cost the gyle in " + duty.currency());
         }
-        List<Need> needs = needs(batch.bill());
         PackagingRun run = PackagingRun.of(batch.rackedL(), batch.packaging());
-        Map<String, List<PackageItem>> packagesByContainer = new HashMap<>();
-        packages.forEach(item -> packagesByContainer
-                .computeIfAbsent(Names.folded(item.container()), name -> new ArrayList<>())
-                .add(item));
-
-        Purchases purchases = new Purchases(prices, batch.costedOn(), options);
-        needs.forEach(need -> purchases.want(
-                need.first().priceNames(), need.amount(), need.first().unit()));
-        for (PackagingRun.Filled filled : run.filled()) {
-            for (PackageItem item : itemsOf(packagesByContainer, filled)) {
-                purchases.want(List.of(item.item()), amount(item, filled.count()), item.unit());
-            }
-        }
-
+        BoughtLines bought = new BoughtLines(batch, prices, packages, run, options);
         List<String> leftOut = new ArrayList<>(missingFromBill(batch.bill()));
         RateCard rateCard = new RateCard(rates, batch, currency);
-        List<CostLine> gyleLines = bought(needs, purchases, currency);
         Map<PackagingRun.Filled, List<CostLine>> packagingLines = new LinkedHashMap<>();
-        for (PackagingRun.Filled filled : run.filled()) {
-            if (filled.count() > 0) {
-                Container container = filled.plan().container();
-                List<PackageItem> items = itemsOf(packagesByContainer, filled);
-                if (items.isEmpty()) {
-                    leftOut.add("packaging of " + container.name() + ": no items given");
-                }
-                List<CostLine> lines = packaging(items, filled.count(), purchases, currency);
-                lines.addAll(rateCard.containerLines(container.kind(), filled.count()));
-                packagingLines.put(filled, lines);
+        bought.packagingLines().forEach((filled, taken) -> {
+            Container container = filled.plan().container();
+            if (taken.isEmpty()) {
+                leftOut.add("packaging of " + container.name() + ": no items given");
             }
-        }
-        purchases.refuseFaults();
+            List<CostLine> lines = new ArrayList<>(taken);
+            lines.addAll(rateCard.containerLines(container.kind(), filled.count()));
+            lines.addAll(
+                    options.containerCharges().lines(container, filled.count(), batch.costedOn(), currency, leftOut));
+            packagingLines.put(filled, lines);
+        });
 
+        List<CostLine> gyleLines = new ArrayList<>(bought.gyleLines());
         gyleLines.addAll(rateCard.gyleLines(leftOut));
         Money gyleCost = sum(gyleLines, currency);
         gyleLines.addAll(losses(batch, run, gyleCost));
@@ -104,80 +86,11 @@ public final class Coster {
                 gyleCost,
                 containers,
                 total,
-                SheetNotes.findings(batch, run, purchases.findings(), containers),
+                SheetNotes.findings(batch, run, bought.findings(), containers),
                 SheetNotes.cautions(batch, containers),
                 leftOut,
-                SheetNotes.defaultsUsed(batch),
+                SheetNotes.defaultsUsed(batch, bought.defaultsUsed()),
                 SheetNotes.allergens(batch));
-    }
-
-    /** One line of the bill with all of its like: a hop lot that goes in at three times is bought once. */
-    private record Need(BillLine first, BigDecimal amount, String remark) {
-        Need with(Need other) {
-            boolean same = other.remark.isEmpty() || other.remark.equals(remark);
-            return new Need(
-                    first,
-                    amount.add(other.amount),
-                    same ? remark : remark.isEmpty() ? other.remark : remark + "; " + other.remark);
-        }
-    }
-
-    private static List<Need> needs(List<BillLine> bill) {
-        record Same(BillGroup group, String item, List<String> priceNames, PackUnit unit) {}
-        Map<Same, Need> needs = new LinkedHashMap<>();
-        for (BillLine line : bill) {
-            if (line.amount() > 0) {
-                needs.merge(
-                        new Same(line.group(), line.item(), line.priceNames(), line.unit()),
-                        new Need(line, line.exactAmount(), line.remark()),
-                        Need::with);
-            }
-        }
-        return List.copyOf(needs.values());
-    }
-
-    private static List<CostLine> bought(List<Need> needs, Purchases purchases, CurrencyUnit currency) {
-        List<CostLine> lines = new ArrayList<>();
-        for (Need need : needs) {
-            BillLine line = need.first();
-            Choice choice = purchases.price(line.priceNames(), line.unit());
-            if (choice != null) {
-                Money value = Money.of(currency, choice.unitPrice().times(need.amount(), currency.getDecimalPlaces()));
-                lines.add(CostLine.bought(
-                        CostGroup.of(line.group()), line.item(), need.amount(), choice, value, need.remark()));
-            }
-        }
-        return lines;
-    }
-
-    private static List<PackageItem> itemsOf(
-            Map<String, List<PackageItem>> packagesByContainer, PackagingRun.Filled filled) {
-        return packagesByContainer.getOrDefault(
-                Names.folded(filled.plan().container().name()), List.of());
-    }
-
-    private static BigDecimal amount(PackageItem item, int count) {
-        return item.quantity().multiply(BigDecimal.valueOf(count)).divide(item.forContainers(), Figures.SHOWN);
-    }
-
-    private static List<CostLine> packaging(
-            List<PackageItem> items, int count, Purchases purchases, CurrencyUnit currency) {
-        List<CostLine> lines = new ArrayList<>();
-        for (PackageItem item : items) {
-            Choice choice = purchases.price(List.of(item.item()), item.unit());
-            if (choice != null) {
-                UnitPrice unitPrice = choice.unitPrice();
-                // One division only: a twelfth of a carton has no end in decimals.
-                UnitPrice perContainer = new UnitPrice(
-                        unitPrice.amount().multiply(item.quantity()),
-                        unitPrice.content().multiply(item.forContainers()),
-                        "container");
-                BigDecimal value = perContainer.times(BigDecimal.valueOf(count), currency.getDecimalPlaces());
-                lines.add(CostLine.bought(
-                        CostGroup.PACKAGING, item.item(), amount(item, count), choice, Money.of(currency, value), ""));
-            }
-        }
-        return lines;
     }
 
     /** Beer that is lost, valued at what a litre has cost where it is lost; 0.00 in the sum. */
@@ -220,7 +133,8 @@ public final class Coster {
                             batch.costedOn(),
                             production,
                             options.claimRelief(),
-                            options.statedDiscount()),
+                            options.statedDiscount(),
+                            options.yearVolume()),
                     duty);
             containers.add(ContainerCost.of(
                     filled, share.part(), share.money(), packagingLines.getOrDefault(filled, List.of()), figure));

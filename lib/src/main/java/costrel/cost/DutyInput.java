@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param claimRelief whether Small Producer Relief is claimed
  * @param statedDiscount a discount per litre of pure alcohol that the user supplies, for days whose relief tables aren't
  *     here; empty to work it out
+ * @param yearVolume beer of the brewery in the year, for countries where duty goes by it; empty where not known
  */
 public record DutyInput(
         Container container,
@@ -32,7 +33,8 @@ public record DutyInput(
         LocalDate costedOn,
         ProductionYears production,
         boolean claimRelief,
-        Optional<BigDecimal> statedDiscount) {
+        Optional<BigDecimal> statedDiscount,
+        Optional<YearVolume> yearVolume) {
 
     public DutyInput {
         if (count < 1) {
@@ -45,6 +47,48 @@ public record DutyInput(
             throw new IllegalArgumentException(
                     "duty point: expected a day not before the brewing on " + brewedOn + ", found " + dutyOn);
         }
+    }
+
+    /**
+     * A run in a country where duty does not go by the beer of the year.
+     *
+     * @param container the container
+     * @param count how many of them, 1 or more
+     * @param og original gravity
+     * @param pg present gravity after all condition is gained
+     * @param declaredStrength strength on labels and papers; empty where none is declared
+     * @param brewedOn the day of brewing
+     * @param dutyOn the day the beer passes the duty point
+     * @param costedOn the day the sum is made for
+     * @param production pure alcohol made, by production year
+     * @param claimRelief whether Small Producer Relief is claimed
+     * @param statedDiscount a discount that the user supplies; empty to work it out
+     */
+    public DutyInput(
+            Container container,
+            int count,
+            Gravity og,
+            Gravity pg,
+            Optional<BigDecimal> declaredStrength,
+            LocalDate brewedOn,
+            LocalDate dutyOn,
+            LocalDate costedOn,
+            ProductionYears production,
+            boolean claimRelief,
+            Optional<BigDecimal> statedDiscount) {
+        this(
+                container,
+                count,
+                og,
+                pg,
+                declaredStrength,
+                brewedOn,
+                dutyOn,
+                costedOn,
+                production,
+                claimRelief,
+                statedDiscount,
+                Optional.empty());
     }
 
     static void requireStrength(BigDecimal percent) {

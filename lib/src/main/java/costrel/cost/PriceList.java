@@ -21,15 +21,43 @@ public final class PriceList {
     private final List<PriceRow> rows;
     private final Map<String, Integer> firstByItem;
     private final int[] nextOfItem;
+    private final PriceTerms terms;
 
     private PriceList(List<PriceRow> rows) {
         this.rows = List.copyOf(rows);
         this.firstByItem = new HashMap<>();
         this.nextOfItem = new int[rows.size()];
+        this.terms = PriceTerms.none();
         for (int i = rows.size() - 1; i >= 0; i--) {
             Integer next = firstByItem.put(Names.folded(rows.get(i).item()), i);
             nextOfItem[i] = next == null ? -1 : next;
         }
+    }
+
+    private PriceList(PriceList list, PriceTerms terms) {
+        this.rows = list.rows;
+        this.firstByItem = list.firstByItem;
+        this.nextOfItem = list.nextOfItem;
+        this.terms = terms;
+    }
+
+    /**
+     * The same rows under terms.
+     *
+     * @param newTerms surcharges and rebates, carriage and rates of exchange, in place of those before
+     * @return the list with these terms
+     */
+    public PriceList with(PriceTerms newTerms) {
+        return new PriceList(this, newTerms);
+    }
+
+    /**
+     * What makes a printed price what is paid.
+     *
+     * @return the terms; none unless they were given
+     */
+    public PriceTerms terms() {
+        return terms;
     }
 
     /**
@@ -69,6 +97,8 @@ public final class PriceList {
                     shared(row.validUntil()),
                     shared(row.minimumQuantity()),
                     shared(row.deliveryPerPack()),
+                    shared(row.vat()),
+                    shared(row.contractQuantity()),
                     row.origin()));
             return this;
         }
@@ -127,7 +157,8 @@ public final class PriceList {
 
     /**
      * The price that applies: on the day, of each supplier the largest minimum order that is met, and of the suppliers
-     * the cheapest with delivery; the first in the file where two cost the same.
+     * the cheapest with delivery, surcharges and rebates, in the currency of the sheet at the rate of the day; the first in
+     * the file where two cost the same. Contract prices are no part of it: see {@link #contracts}.
      *
      * @param names names to look up, the most particular first: a lot, then its variety; a later name serves only where
      *     no price of an earlier one can be used, and a finding then says so
@@ -140,6 +171,38 @@ public final class PriceList {
      */
     public Choice choose(List<String> names, LocalDate day, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
         return new PriceSearch(this, day, quantity, unit, currency).choose(names);
+    }
+
+    /**
+     * The contract prices that apply: of the first name that has any price on the day.
+     *
+     * @param names names to look up, the most particular first
+     * @param day the day that the price must apply on
+     * @param unit what is bought by; contracts in another unit don't count
+     * @return the rows in file order; empty where there is no contract
+     */
+    public List<PriceRow> contracts(List<String> names, LocalDate day, PackUnit unit) {
+        for (String name : names) {
+            List<PriceRow> valid =
+                    rowsOf(name).stream().filter(row -> row.holdsOn(day)).toList();
+            if (!valid.isEmpty()) {
+                return valid.stream()
+                        .filter(row ->
+                                row.contractQuantity().isPresent() && row.pack().unit() == unit)
+                        .toList();
+            }
+        }
+        return List.of();
+    }
+
+    /**
+     * Quantity breaks out of order: a larger least order that costs more a unit than a smaller one of the same supplier
+     * and currency on the same days.
+     *
+     * @return a finding for each such pair, in file order
+     */
+    public List<CostFinding> breaksOutOfOrder() {
+        return PriceBreaks.outOfOrder(this);
     }
 
     /**
@@ -188,7 +251,9 @@ public final class PriceList {
     /** A row by what tells it from another: supplier, minimum order, pack. */
     private record Told(PriceRow row, String supplier, int place) {
         boolean likeOf(Told other) {
-            return supplier.equals(other.supplier)
+            return row.contractQuantity().isPresent()
+                            == other.row.contractQuantity().isPresent()
+                    && supplier.equals(other.supplier)
                     && row.minimumQuantity().compareTo(other.row.minimumQuantity()) == 0
                     && row.pack().unit() == other.row.pack().unit()
                     && row.pack().content().compareTo(other.row.pack().content()) == 0;
@@ -201,6 +266,7 @@ public final class PriceList {
             told.add(new Told(row, Names.folded(row.supplier()), told.size()));
         }
         told.sort(Comparator.comparing(Told::supplier)
+                .thenComparing(t -> t.row().contractQuantity().isPresent())
                 .thenComparing(t -> t.row().minimumQuantity())
                 .thenComparing(t -> t.row().pack().unit())
                 .thenComparing(t -> t.row().pack().content())

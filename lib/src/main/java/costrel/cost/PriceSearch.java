@@ -1,6 +1,7 @@
 package costrel.cost;
 
 import costrel.cost.Choice.PassedOver;
+import costrel.cost.PriceTerms.Landed;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -10,6 +11,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
@@ -29,7 +31,14 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
                 continue;
             }
             known = true;
-            List<PriceRow> valid = rows.stream().filter(row -> row.holdsOn(day)).toList();
+            List<PriceRow> valid = rows.stream()
+                    .filter(row -> row.holdsOn(day) && row.contractQuantity().isEmpty())
+                    .toList();
+            if (valid.isEmpty()
+                    && rows.stream().anyMatch(row -> row.contractQuantity().isPresent())) {
+                refusals.add(name + ": beyond what is contracted no price applies on " + day);
+                continue;
+            }
             if (valid.isEmpty()) {
                 refusals.add(name + ": no price applies on " + day + "; the nearest is " + nearest(rows));
                 continue;
@@ -65,10 +74,9 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
         List<PriceRow> usable = new ArrayList<>();
         for (PriceRow row : valid) {
             if (row.pack().unit() != unit) {
-                passedOver.add(
-                        new PassedOver(row, "sold by " + row.pack().unit().label() + ", wanted in " + unit.label()));
-            } else if (!row.currency().equals(currency)) {
-                passedOver.add(new PassedOver(row, "in " + row.currency() + ", the sheet is in " + currency));
+                passedOver.add(passed(row, "sold by " + row.pack().unit().label() + ", wanted in " + unit.label()));
+            } else if (!prices.terms().canTurn(row.currency(), currency)) {
+                passedOver.add(passed(row, "in " + row.currency() + ", the sheet is in " + currency));
                 findings.add(new CostFinding(
                         row.origin() + ": the price of " + row.item() + " is in " + row.currency()
                                 + " and could not be compared",
@@ -77,6 +85,7 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
                 usable.add(row);
             }
         }
+        Map<PriceRow, Landed> landed = landed(usable);
         Map<String, BigDecimal> met = new HashMap<>();
         for (PriceRow row : usable) {
             if (row.minimumQuantity().compareTo(quantity) <= 0) {
@@ -89,10 +98,10 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
             BigDecimal largestMet = met.get(Names.folded(row.supplier()));
             if (row.minimumQuantity().compareTo(quantity) > 0) {
                 larger.add(row);
-                passedOver.add(new PassedOver(row, "for orders of " + amount(row.minimumQuantity()) + " or more"));
+                passedOver.add(passed(row, "for orders of " + amount(row.minimumQuantity()) + " or more", landed));
             } else if (largestMet != null && row.minimumQuantity().compareTo(largestMet) < 0) {
-                passedOver.add(new PassedOver(
-                        row, "for orders under " + amount(largestMet) + ", where the next price begins"));
+                passedOver.add(passed(
+                        row, "for orders under " + amount(largestMet) + ", where the next price begins", landed));
             } else {
                 candidates.add(row);
             }
@@ -101,24 +110,68 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
             refusals.add(refusal(name, larger, passedOver));
             return Optional.empty();
         }
-        candidates.sort(Comparator.comparing(PriceRow::landed)); // stable: file order where two cost the same
+        candidates.sort(Comparator.comparing(row -> price(row, landed))); // stable: file order where two cost the same
         PriceRow chosen = candidates.get(0);
+        UnitPrice unitPrice = price(chosen, landed);
         for (PriceRow row : candidates.subList(1, candidates.size())) {
-            passedOver.add(new PassedOver(
-                    row, row.landed().compareTo(chosen.landed()) == 0 ? "costs the same, stands later" : "dearer"));
+            boolean same = price(row, landed).compareTo(unitPrice) == 0;
+            passedOver.add(passed(row, same ? "costs the same, stands later" : "dearer", landed));
         }
         usable.stream()
                 .filter(row -> Names.folded(row.supplier()).equals(Names.folded(chosen.supplier())))
                 .filter(row -> row.minimumQuantity().compareTo(chosen.minimumQuantity()) < 0)
-                .filter(row -> row.landed().compareTo(chosen.landed()) < 0)
+                .filter(row -> price(row, landed).compareTo(unitPrice) < 0)
                 .findFirst()
                 .ifPresent(row -> findings.add(new CostFinding(
                         chosen.item() + " from " + chosen.supplier() + ": the price for "
                                 + amount(chosen.minimumQuantity()) + " or more (" + chosen.origin()
                                 + ") is dearer than that for less (" + row.origin() + ")",
                         "check the price list")));
-        cheaperBreak(chosen, larger).ifPresent(findings::add);
-        return Optional.of(new Choice(chosen, chosen.landed(), inFileOrder(valid, passedOver), findings));
+        cheaperBreak(chosen, larger, landed).ifPresent(findings::add);
+        return Optional.of(new Choice(
+                chosen,
+                unitPrice,
+                inFileOrder(valid, passedOver),
+                findings,
+                Objects.requireNonNull(landed.get(chosen)).notes()));
+    }
+
+    /** What each row costs by the unit, in the currency of the sheet. */
+    private Map<PriceRow, Landed> landed(List<PriceRow> usable) {
+        Map<PriceRow, Landed> landed = new HashMap<>();
+        List<String> faults = new ArrayList<>();
+        for (PriceRow row : usable) {
+            try {
+                landed.put(row, prices.terms().landed(row, day, currency));
+            } catch (IllegalArgumentException e) {
+                String fault = row.item() + ": " + e.getMessage();
+                if (!faults.contains(fault)) {
+                    faults.add(fault);
+                }
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new NoPriceException(faults);
+        }
+        return landed;
+    }
+
+    /** A contract row as a choice: nothing is compared, since it is drawn first. */
+    Choice contracted(PriceRow row) {
+        Landed landed = Objects.requireNonNull(landed(List.of(row)).get(row));
+        return new Choice(row, landed.price(), List.of(), List.of(), landed.notes());
+    }
+
+    private static UnitPrice price(PriceRow row, Map<PriceRow, Landed> landed) {
+        return Objects.requireNonNull(landed.get(row)).price();
+    }
+
+    private static PassedOver passed(PriceRow row, String why) {
+        return new PassedOver(row, why, row.landed());
+    }
+
+    private static PassedOver passed(PriceRow row, String why, Map<PriceRow, Landed> landed) {
+        return new PassedOver(row, why, price(row, landed));
     }
 
     private String refusal(String name, List<PriceRow> larger, List<PassedOver> passedOver) {
@@ -136,16 +189,18 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
                 + "; state the quantity that is bought";
     }
 
-    private Optional<CostFinding> cheaperBreak(PriceRow chosen, List<PriceRow> larger) {
+    private Optional<CostFinding> cheaperBreak(PriceRow chosen, List<PriceRow> larger, Map<PriceRow, Landed> landed) {
         int decimals = currency.getDecimalPlaces();
-        UnitPrice price = chosen.landed();
+        UnitPrice price = price(chosen, landed);
         Optional<PriceRow> best = larger.stream()
-                .filter(row -> costsLess(row.landed(), row.minimumQuantity(), price, quantity))
-                .min((a, b) -> costsLess(a.landed(), a.minimumQuantity(), b.landed(), b.minimumQuantity()) ? -1 : 1);
+                .filter(row -> costsLess(price(row, landed), row.minimumQuantity(), price, quantity))
+                .min((a, b) -> costsLess(price(a, landed), a.minimumQuantity(), price(b, landed), b.minimumQuantity())
+                        ? -1
+                        : 1);
         return best.map(row -> new CostFinding(
                 chosen.item() + ": " + amount(quantity) + " costs " + price.times(quantity, decimals) + " " + currency
                         + " from " + chosen.supplier() + ", " + amount(row.minimumQuantity()) + " costs "
-                        + row.landed().times(row.minimumQuantity(), decimals) + " " + currency + " from "
+                        + price(row, landed).times(row.minimumQuantity(), decimals) + " " + currency + " from "
                         + row.supplier() + " (" + row.origin() + ")",
                 "buy " + amount(row.minimumQuantity()) + " if it keeps"));
     }

@@ -87,12 +87,13 @@ final class SheetNotes {
         return List.copyOf(cautions);
     }
 
-    static List<String> defaultsUsed(Batch batch) {
+    static List<String> defaultsUsed(Batch batch, List<String> ofStock) {
         List<String> defaults = new ArrayList<>();
         batch.packaging().forEach(share -> defaults.addAll(share.container().defaultsUsed()));
         if (batch.declaredStrength().isEmpty()) {
             defaults.add("declared strength: none given, the expected strength taken");
         }
+        defaults.addAll(ofStock);
         return List.copyOf(new LinkedHashSet<>(defaults));
     }
 
