@@ -91,7 +91,36 @@ final class CostExplained {
                 parts);
     }
 
+    /** Duty where it isn't charged by the litre of pure alcohol. */
+    private static Explanation byVolume(DutyFigure duty) {
+        String unit = duty.basis().unit().volumeUnit();
+        List<Explanation> parts = new ArrayList<>();
+        parts.add(strength(duty));
+        for (DutySlice slice : duty.slices()) {
+            parts.add(Explanation.of(
+                    "at " + Figures.plain(slice.payable()) + " by "
+                            + duty.basis().unit().label(),
+                    Figures.rounded(slice.unrounded(), SHOWN_PLACES) + " "
+                            + duty.duty().getCurrencyUnit(),
+                    Figures.rounded(slice.volume(), SHOWN_PLACES) + " " + unit + " × "
+                            + Figures.rounded(slice.perVolume(), SHOWN_PLACES) + "; from "
+                            + slice.rate().validFrom() + ", "
+                            + clean(slice.rate().source())));
+        }
+        return new Explanation(
+                "duty on " + duty.count() + " × " + duty.container().name(),
+                Figures.text(duty.duty()),
+                "volume × " + Figures.plain(duty.multiplier()) + " × rate = "
+                        + Figures.rounded(duty.unrounded(), SHOWN_PLACES) + ", rounded "
+                        + duty.basis().duty().label() + " decimals; "
+                        + clean(duty.basis().source()),
+                parts);
+    }
+
     static Explanation duty(DutyFigure duty) {
+        if (duty.basis().unit() != DutyUnit.PURE_ALCOHOL) {
+            return byVolume(duty);
+        }
         ReliefFigure relief = duty.relief();
         String perLitre = " per L of pure alcohol";
         List<Explanation> reliefParts = new ArrayList<>();

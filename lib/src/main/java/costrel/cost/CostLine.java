@@ -91,6 +91,38 @@ public record CostLine(
     }
 
     static CostLine duty(DutyFigure duty) {
+        return duty.basis().unit() == DutyUnit.PURE_ALCOHOL ? byPureAlcohol(duty) : byVolume(duty);
+    }
+
+    /** Duty by hL or barrel: volume × what one bears; without a unit price where parts of the run bear different rates. */
+    private static CostLine byVolume(DutyFigure duty) {
+        String unit = duty.basis().unit().volumeUnit();
+        List<String> parts = new ArrayList<>();
+        for (DutySlice slice : duty.slices()) {
+            parts.add(Figures.rounded(slice.volume(), 5) + " " + unit + " at " + Figures.rounded(slice.perVolume(), 6));
+        }
+        return new CostLine(
+                CostGroup.DUTY,
+                switch (duty.basis().unit()) {
+                    case HL_PLATO -> "beer duty at " + Figures.plain(duty.multiplier()) + " °P";
+                    case US_BARREL -> "beer duty";
+                    case HL_PERCENT, PURE_ALCOHOL -> "beer duty at " + Figures.plain(duty.multiplier()) + " %";
+                },
+                duty.volume(),
+                unit,
+                duty.slices().size() == 1
+                        ? Optional.of(new UnitPrice(duty.slices().get(0).perVolume(), BigDecimal.ONE, unit))
+                        : Optional.empty(),
+                "",
+                duty.rate().source(),
+                duty.duty(),
+                Optional.empty(),
+                false,
+                String.join(", ", parts) + "; rounded " + duty.basis().duty().label() + " decimals",
+                List.of());
+    }
+
+    private static CostLine byPureAlcohol(DutyFigure duty) {
         return new CostLine(
                 CostGroup.DUTY,
                 "beer duty at " + Figures.plain(duty.strength()) + " %",

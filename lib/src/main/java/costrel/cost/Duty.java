@@ -9,7 +9,7 @@ import java.util.List;
 import org.joda.money.Money;
 
 /**
- * Duty on beer by the litre of pure alcohol: strength × litres × (rate − discount). Three roundings, each its own way:
+ * Duty on beer, in the United Kingdom by the litre of pure alcohol: strength × litres × (rate − discount). Three roundings, each its own way:
  * strength down to one decimal, the discount up to the penny, the duty of a run down to the penny.
  *
  * <p>Sources: Finance (No. 2) Act 2023 (c. 30) ss.44 to 59 and Schs. 7 to 9; Alcoholic Products (Excise Duty) Regulations
@@ -31,6 +31,9 @@ public final class Duty {
      * @throws IllegalArgumentException when a day or a strength is outside the tables, naming what to supply
      */
     public static DutyFigure of(DutyInput input, DutySchedule schedule) {
+        if (schedule.basis().unit() != DutyUnit.PURE_ALCOHOL) {
+            return DutyElsewhere.of(input, schedule);
+        }
         List<CostFinding> findings = new ArrayList<>();
         Container container = input.container();
         StrengthForDuty.Result expected =
@@ -65,7 +68,10 @@ public final class Duty {
                 unrounded,
                 duty,
                 findings,
-                cautions(input, schedule, expected, strength, rate, relief));
+                cautions(input, schedule, expected, strength, rate, relief),
+                schedule.basis(),
+                strength,
+                List.of(new DutySlice(rate, payable, litres.movePointLeft(2), strength.multiply(payable), unrounded)));
     }
 
     /** A strength as duty takes it: cut down to one decimal, so that 7.59 % is 7.5 %. */

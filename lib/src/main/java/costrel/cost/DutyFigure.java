@@ -23,6 +23,9 @@ import org.joda.money.Money;
  * @param duty the duty rounded down to the penny, once for the run
  * @param findings what a person must put right or know
  * @param cautions what to confirm before relying on it
+ * @param basis what duty is charged by and where it was rounded
+ * @param multiplier what a volume is multiplied by beside the rate: per cent by volume, degrees Plato, or 1
+ * @param slices the parts of the run, each with its rate; one unless duty goes by the beer of a year
  */
 public record DutyFigure(
         Container container,
@@ -38,11 +41,24 @@ public record DutyFigure(
         BigDecimal unrounded,
         Money duty,
         List<CostFinding> findings,
-        List<CostFinding> cautions) {
+        List<CostFinding> cautions,
+        DutyBasis basis,
+        BigDecimal multiplier,
+        List<DutySlice> slices) {
 
     public DutyFigure {
         findings = List.copyOf(findings);
         cautions = List.copyOf(cautions);
+        slices = List.copyOf(slices);
+    }
+
+    /**
+     * The beer of the run, in hL, or barrels where duty is charged by the barrel.
+     *
+     * @return the volume of all slices
+     */
+    public BigDecimal volume() {
+        return slices.stream().map(DutySlice::volume).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

@@ -10,21 +10,23 @@ import java.util.TreeSet;
 import org.joda.money.CurrencyUnit;
 
 /**
- * The law on beer duty of one country, as dated tables. Nothing here is in code: a new rate set, or another country that
- * charges by the litre of pure alcohol, is further rows.
+ * The law on beer duty of one country, as dated tables. Nothing here is in code: a new rate set, or another country, is
+ * further rows.
  *
  * @param country what the country is called in the tables
  * @param currency what rates and discounts are in
  * @param rates the rates, in any order; no two may claim the same beer on the same day
  * @param bands the bands of the small producer's discount, in any order; may be empty
  * @param factors the tables that turn a fall in gravity into strength; may be empty where every strength is stated
+ * @param basis what the country charges by and where it rounds
  */
 public record DutySchedule(
         String country,
         CurrencyUnit currency,
         List<DutyRate> rates,
         List<ReliefBand> bands,
-        List<StrengthFactorTable> factors) {
+        List<StrengthFactorTable> factors,
+        DutyBasis basis) {
 
     public DutySchedule {
         country = Figures.named("duty: country", country);
@@ -33,6 +35,12 @@ public record DutySchedule(
         factors = List.copyOf(factors);
         if (rates.isEmpty()) {
             throw new IllegalArgumentException("duty of " + country + ": expected a rate or more, found none");
+        }
+        if (basis.unit() == DutyUnit.PURE_ALCOHOL
+                && rates.stream().anyMatch(rate -> rate.tier().isPresent())) {
+            throw new IllegalArgumentException(
+                    "duty of " + country
+                            + ": expected no tiers by the beer of a year where duty goes by the litre of pure alcohol, found some");
         }
         for (int i = 0; i < rates.size(); i++) {
             for (DutyRate other : rates.subList(i + 1, rates.size())) {
@@ -46,10 +54,38 @@ public record DutySchedule(
         }
     }
 
+    /**
+     * A country that charges by the litre of pure alcohol, as the United Kingdom does.
+     *
+     * @param country what the country is called in the tables
+     * @param currency what rates and discounts are in
+     * @param rates the rates
+     * @param bands the bands of the small producer's discount; may be empty
+     * @param factors the tables that turn a fall in gravity into strength
+     */
+    public DutySchedule(
+            String country,
+            CurrencyUnit currency,
+            List<DutyRate> rates,
+            List<ReliefBand> bands,
+            List<StrengthFactorTable> factors) {
+        this(country, currency, rates, bands, factors, DutyBasis.PURE_ALCOHOL);
+    }
+
+    private static boolean sameTier(DutyRate a, DutyRate b) {
+        if (a.tier().isEmpty() || b.tier().isEmpty()) {
+            return a.tier().isEmpty() && b.tier().isEmpty();
+        }
+        YearTier first = a.tier().get();
+        YearTier second = b.tier().get();
+        return first.producerUpTo().equals(second.producerUpTo()) && first.overlaps(second);
+    }
+
     private static void refuseTwo(String country, DutyRate a, DutyRate b) {
         boolean sameBeer =
                 a.draught() == b.draught() || a.draught() == DraughtRule.ANY || b.draught() == DraughtRule.ANY;
         if (sameBeer
+                && sameTier(a, b)
                 && (a.holdsOn(b.validFrom()) || b.holdsOn(a.validFrom()))
                 && (a.holds(b.strengthFrom()) || b.holds(a.strengthFrom()))) {
             throw new IllegalArgumentException("duty of " + country + ": two rates that both apply: from "
@@ -71,7 +107,7 @@ public record DutySchedule(
     }
 
     /**
-     * The rate for beer of a strength.
+     * The full rate for beer of a strength.
      *
      * @param dutyOn the day of the duty point
      * @param strength per cent by volume, cut down to one decimal
@@ -80,8 +116,9 @@ public record DutySchedule(
      * @throws IllegalArgumentException when the day or the strength is outside the tables, naming what to supply
      */
     public DutyRate rate(LocalDate dutyOn, BigDecimal strength, boolean draught) {
-        List<DutyRate> onTheDay =
-                rates.stream().filter(rate -> rate.holdsOn(dutyOn)).toList();
+        List<DutyRate> onTheDay = rates.stream()
+                .filter(rate -> rate.tier().isEmpty() && rate.holdsOn(dutyOn))
+                .toList();
         if (onTheDay.isEmpty()) {
             throw new IllegalArgumentException(
                     dutyOn.isBefore(begins())
