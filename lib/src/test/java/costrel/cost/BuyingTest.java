@@ -4,15 +4,18 @@ import static costrel.cost.Given.A_420;
 import static costrel.cost.Given.GBP;
 import static costrel.cost.Given.assertRefused;
 import static costrel.cost.Given.assertSays;
+import static costrel.cost.Given.cell;
 import static costrel.cost.Given.container;
 import static costrel.cost.Given.day;
 import static costrel.cost.Given.dec;
+import static costrel.cost.Given.figure;
 import static costrel.cost.Given.made;
 import static costrel.cost.Given.price;
 import static costrel.cost.Given.uk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.ReferenceTable;
 import costrel.stock.Movement;
 import costrel.stock.StockLedger;
 import costrel.stock.Valuation;
@@ -332,13 +335,15 @@ class BuyingTest {
                 List.of(
                         new ContainerCharges.PackageWeight("500 mL bottle", "glass", dec("0.1"), BigDecimal.ONE),
                         new ContainerCharges.PackageWeight("500 mL bottle", "Glass", dec("0.6"), dec("12"))),
-                List.of(new ContainerCharges.PackagingFee(
-                        "glass",
-                        dec("192"),
-                        GBP,
-                        day("2025-04-01"),
-                        Optional.of(day("2026-03-31")),
-                        "base fees of 2025-26")));
+                ReferenceTable.read("ingredient-tables/packaging-fees.csv").stream()
+                        .map(row -> new ContainerCharges.PackagingFee(
+                                cell(row, "material"),
+                                figure(row, "fee"),
+                                GBP,
+                                day(cell(row, "valid from")),
+                                Optional.of(day(cell(row, "valid until"))),
+                                cell(row, "source")))
+                        .toList());
 
         List<CostLine> lines =
                 charges.lines(container("500 mL bottle"), 1000, day("2026-03-31"), GBP, new ArrayList<>());
