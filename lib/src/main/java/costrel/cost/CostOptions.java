@@ -17,6 +17,8 @@ import org.joda.money.CurrencyUnit;
  * @param stock the store that the gyle draws from and its basis of cost; empty to cost by the price lists of the day
  * @param yearVolume beer of the brewery in the year, for countries where duty goes by it; empty where not known
  * @param containerCharges loss of containers and fees by weight
+ * @param normalLossShare the share of what is collected that normally doesn't reach the racking, 0 to less than 1: what is
+ *     lost beyond it is expensed and not in the pint; empty to let the beer that is sold carry all losses
  */
 public record CostOptions(
         CurrencyUnit currency,
@@ -26,7 +28,8 @@ public record CostOptions(
         Map<String, String> orders,
         Optional<StockBasis> stock,
         Optional<YearVolume> yearVolume,
-        ContainerCharges containerCharges) {
+        ContainerCharges containerCharges,
+        Optional<BigDecimal> normalLossShare) {
 
     public CostOptions {
         purchaseQuantities = Map.copyOf(purchaseQuantities);
@@ -34,6 +37,11 @@ public record CostOptions(
         statedDiscount.ifPresent(
                 discount -> Figures.zeroOrMore("stated discount", discount, " per litre of pure alcohol"));
         orders = Map.copyOf(orders);
+        if (normalLossShare.isPresent()
+                && Figures.zeroOrMore("normal loss", normalLossShare.get(), "").compareTo(BigDecimal.ONE) >= 0) {
+            throw new IllegalArgumentException(
+                    "normal loss: expected a share under 1, found " + Figures.plain(normalLossShare.get()));
+        }
     }
 
     /**
@@ -57,7 +65,8 @@ public record CostOptions(
                 Map.of(),
                 Optional.empty(),
                 Optional.empty(),
-                ContainerCharges.none());
+                ContainerCharges.none(),
+                Optional.empty());
     }
 
     /**
@@ -85,7 +94,8 @@ public record CostOptions(
                 orders,
                 Optional.of(basis),
                 yearVolume,
-                containerCharges);
+                containerCharges,
+                normalLossShare);
     }
 
     /**
@@ -103,7 +113,8 @@ public record CostOptions(
                 orders,
                 stock,
                 Optional.of(volume),
-                containerCharges);
+                containerCharges,
+                normalLossShare);
     }
 
     /**
@@ -114,7 +125,15 @@ public record CostOptions(
      */
     public CostOptions with(ContainerCharges charges) {
         return new CostOptions(
-                currency, purchaseQuantities, claimRelief, statedDiscount, orders, stock, yearVolume, charges);
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                orders,
+                stock,
+                yearVolume,
+                charges,
+                normalLossShare);
     }
 
     /**
@@ -132,6 +151,26 @@ public record CostOptions(
                 ordersByItem,
                 stock,
                 yearVolume,
-                containerCharges);
+                containerCharges,
+                normalLossShare);
+    }
+
+    /**
+     * The same with the losses beyond the normal expensed (IAS 2.16).
+     *
+     * @param share the share of what is collected that normally doesn't reach the racking
+     * @return the options with it
+     */
+    public CostOptions withNormalLoss(BigDecimal share) {
+        return new CostOptions(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                orders,
+                stock,
+                yearVolume,
+                containerCharges,
+                Optional.of(share));
     }
 }

@@ -1,5 +1,6 @@
 package costrel.cost;
 
+import costrel.stock.ProcessCost;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -68,6 +70,12 @@ public final class Coster {
         List<CostLine> gyleLines = new ArrayList<>(bought.gyleLines());
         gyleLines.addAll(rateCard.gyleLines(leftOut));
         Money gyleCost = sum(gyleLines, currency);
+        Optional<CostLine> abnormal =
+                options.normalLossShare().flatMap(normal -> abnormalLoss(batch, gyleLines, normal, currency));
+        if (abnormal.isPresent()) {
+            gyleLines.add(abnormal.get());
+            gyleCost = gyleCost.plus(abnormal.get().value());
+        }
         gyleLines.addAll(losses(batch, run, gyleCost));
         gyleLines.sort(Comparator.comparing(CostLine::group)); // stable: within a group as given
         leftOut.addAll(rateCard.leftOut());
@@ -91,6 +99,40 @@ public final class Coster {
                 leftOut,
                 SheetNotes.defaultsUsed(batch, bought.defaultsUsed()),
                 SheetNotes.allergens(batch));
+    }
+
+    /** What is lost in FV, tank and dry hops beyond the normal: taken out of the pint, by the rule of {@link ProcessCost}. */
+    private static Optional<CostLine> abnormalLoss(
+            Batch batch, List<CostLine> gyleLines, BigDecimal normalShare, CurrencyUnit currency) {
+        List<CostLine> credits = gyleLines.stream()
+                .filter(line -> line.group() == CostGroup.CREDIT)
+                .toList();
+        Money byProducts = sum(credits, currency).negated();
+        ProcessCost cost = new ProcessCost(
+                sum(gyleLines, currency).plus(byProducts),
+                byProducts,
+                BigDecimal.valueOf(batch.collectedL()).movePointLeft(2),
+                normalShare,
+                BigDecimal.valueOf(Math.min(batch.rackedL(), batch.collectedL()))
+                        .movePointLeft(2));
+        if (cost.expensed().isZero()) {
+            return Optional.empty();
+        }
+        BigDecimal litres = cost.abnormalLossHl().movePointRight(2);
+        return Optional.of(new CostLine(
+                CostGroup.LOSSES,
+                "abnormal loss, expensed",
+                litres,
+                PackUnit.LITRE.label(),
+                Optional.empty(),
+                "",
+                "",
+                cost.expensed().negated(),
+                Optional.empty(),
+                false,
+                "beyond the normal " + Figures.plain(normalShare.movePointRight(2)) + " %, at "
+                        + Figures.rounded(cost.unitCost(), 4) + " per hL of normal output; an expense, not in the pint",
+                List.of()));
     }
 
     /** Beer that is lost, valued at what a litre has cost where it is lost; 0.00 in the sum. */

@@ -107,7 +107,9 @@ final class Purchases {
                             "it is drawn first all the same"));
                 }
             }
-            BigDecimal over = atATime.compareTo(spot) > 0 ? atATime.divide(spot, Figures.SHOWN) : BigDecimal.ONE;
+            BigDecimal over = spot.signum() > 0 && atATime.compareTo(spot) > 0
+                    ? atATime.divide(spot, Figures.SHOWN)
+                    : BigDecimal.ONE;
             parts.add(new Part(
                     choice, rest, over, order(thing, choice.row()), parts.isEmpty() ? "" : "beyond the contract"));
         }

@@ -26,6 +26,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
@@ -351,5 +353,53 @@ class BuyingTest {
         // 100 g and a twelfth of 600 g are 150 g; 150 kg at 0.192.
         assertEquals(Money.parse("GBP 28.80"), lines.get(0).value());
         assertEquals(0, dec("150").compareTo(lines.get(0).amount()));
+    }
+
+    @Test
+    void a_loss_beyond_the_normal_is_expensed_and_not_in_the_pint() {
+        // 135.00 for 10 hL, 9.5 racked; 2 % lost is normal, so 9.8 hL carry 135.00 and 0.3 hL are 4.1327.
+        CostSheet sheet = sheet(PriceList.of(rows()), CostOptions.in(GBP).withNormalLoss(dec("0.02")));
+        CostLine expensed = sheet.gyleLines().stream()
+                .filter(line -> line.item().equals("abnormal loss, expensed"))
+                .findFirst()
+                .orElseThrow();
+
+        assertEquals(Money.parse("GBP -4.13"), expensed.value());
+        assertEquals(Money.parse("GBP 130.87"), sheet.gyleCost());
+        assertEquals(
+                Money.parse("GBP 135.00"),
+                sheet(PriceList.of(rows()), CostOptions.in(GBP).withNormalLoss(dec("0.05")))
+                        .gyleCost());
+        assertRefused(
+                "normal loss: expected a share under 1",
+                () -> CostOptions.in(GBP).withNormalLoss(BigDecimal.ONE));
+    }
+
+    @Test
+    void a_gyle_is_costed_in_another_country_and_its_money() {
+        PriceTerms euro = new PriceTerms(
+                List.of(),
+                List.of(),
+                new ExchangeRates(
+                        List.of(new ExchangeRate(
+                                GBP, CurrencyUnit.EUR, day("2026-11-24"), dec("1.25"), "exchange.csv:2")),
+                        OptionalInt.of(3)));
+        CostSheet sheet = Coster.cost(
+                batch(),
+                PriceList.of(rows()).with(euro),
+                List.of(),
+                List.of(),
+                DutyElsewhereTest.shipped("Germany"),
+                ProductionYears.unknown(),
+                CostOptions.in(CurrencyUnit.EUR));
+
+        // 72.00, 48.00 and 15.00 at 1.25. 1.040 is 9.99 degrees Plato, so 9: 23 × 0.4091 hL × 7.08 = 66.6178.
+        assertEquals(Money.parse("EUR 168.75"), sheet.gyleCost());
+        CostLine duty = sheet.containers().get(0).lines().get(0);
+        assertEquals("beer duty at 9 °P", duty.item());
+        assertEquals(Money.parse("EUR 66.61"), duty.value());
+        assertEquals(0, dec("9.4093").compareTo(duty.amount()));
+        assertEquals(Money.parse("EUR 235.36"), sheet.total());
+        assertTrue(sheet.explanation().text().contains("rounded down to 2 decimals"));
     }
 }

@@ -96,7 +96,7 @@ class DutyElsewhereTest {
         return new DutySchedule(country, currency, rates, List.of(), List.of(Given.factors()), basis);
     }
 
-    private static DutySchedule shipped(String country) {
+    static DutySchedule shipped(String country) {
         return country(country, BASES, RATES);
     }
 
