@@ -91,7 +91,7 @@ final class CostExplained {
                 parts);
     }
 
-    /** Duty where it isn't charged by the litre of pure alcohol. */
+    /** Duty by another basis than the British. */
     private static Explanation byVolume(DutyFigure duty) {
         String unit = duty.basis().unit().volumeUnit();
         List<Explanation> parts = new ArrayList<>();
@@ -118,7 +118,7 @@ final class CostExplained {
     }
 
     static Explanation duty(DutyFigure duty) {
-        if (duty.basis().unit() != DutyUnit.PURE_ALCOHOL) {
+        if (!duty.basis().equals(DutyBasis.PURE_ALCOHOL)) {
             return byVolume(duty);
         }
         ReliefFigure relief = duty.relief();

@@ -91,7 +91,7 @@ public record CostLine(
     }
 
     static CostLine duty(DutyFigure duty) {
-        return duty.basis().unit() == DutyUnit.PURE_ALCOHOL ? byPureAlcohol(duty) : byVolume(duty);
+        return duty.basis().equals(DutyBasis.PURE_ALCOHOL) ? byPureAlcohol(duty) : byVolume(duty);
     }
 
     /** Duty by hL or barrel: volume × what one bears; without a unit price where parts of the run bear different rates. */

@@ -31,7 +31,7 @@ public final class Duty {
      * @throws IllegalArgumentException when a day or a strength is outside the tables, naming what to supply
      */
     public static DutyFigure of(DutyInput input, DutySchedule schedule) {
-        if (schedule.basis().unit() != DutyUnit.PURE_ALCOHOL) {
+        if (!schedule.basis().equals(DutyBasis.PURE_ALCOHOL)) {
             return DutyElsewhere.of(input, schedule);
         }
         List<CostFinding> findings = new ArrayList<>();

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import org.joda.money.Money;
 
 /**
- * Duty where it is not charged by the litre of pure alcohol: the sum over the tiers of the year of volume × strength × rate
+ * Duty by another basis than the British: the sum over the tiers of the year of volume × strength × rate
  * × share, with the roundings that the country's table states. Of the rates that a part of the beer may claim the lowest
  * is taken.
  */

@@ -36,11 +36,14 @@ public record DutySchedule(
         if (rates.isEmpty()) {
             throw new IllegalArgumentException("duty of " + country + ": expected a rate or more, found none");
         }
-        if (basis.unit() == DutyUnit.PURE_ALCOHOL
+        if (!basis.equals(DutyBasis.PURE_ALCOHOL) && !bands.isEmpty()) {
+            throw new IllegalArgumentException("duty of " + country
+                    + ": expected tiers by the beer of a year in place of bands of a discount, found bands");
+        }
+        if (basis.equals(DutyBasis.PURE_ALCOHOL)
                 && rates.stream().anyMatch(rate -> rate.tier().isPresent())) {
-            throw new IllegalArgumentException(
-                    "duty of " + country
-                            + ": expected no tiers by the beer of a year where duty goes by the litre of pure alcohol, found some");
+            throw new IllegalArgumentException("duty of " + country
+                    + ": expected no tiers by the beer of a year where duty goes by the British rules, found some");
         }
         for (int i = 0; i < rates.size(); i++) {
             for (DutyRate other : rates.subList(i + 1, rates.size())) {

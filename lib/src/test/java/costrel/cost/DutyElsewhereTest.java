@@ -382,4 +382,43 @@ class DutyElsewhereTest {
         assertSays("no strength is declared", found.findings());
         assertEquals(found.expected().strength(), found.multiplier());
     }
+
+    /** By the litre of pure alcohol too a country rounds as its own table says, and not as the British do. */
+    @Test
+    void another_country_by_the_litre_of_pure_alcohol_keeps_its_own_roundings() {
+        DutyBasis basis = new DutyBasis(
+                DutyUnit.PURE_ALCOHOL,
+                Optional.of(DutyRounding.parse("half up to 1")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                DutyRounding.parse("up to 2"),
+                "invented");
+        DutyRate rate = new DutyRate(
+                day("2026-01-01"),
+                Optional.empty(),
+                BigDecimal.ZERO,
+                Optional.empty(),
+                DraughtRule.ANY,
+                dec("20.01"),
+                "invented");
+        DutySchedule schedule = schedule("Elsewhere", CurrencyUnit.EUR, List.of(rate), basis);
+
+        // 4.96 % is 5.0 %: 0.333 hL hold 1.665 L of pure alcohol; at 20.01 they bear 33.31665.
+        assertFigure(
+                "33.32",
+                Duty.of(run(holding("33.3", false, false), 1, "12", Optional.of("4.96"), UNKNOWN), schedule)
+                        .duty()
+                        .getAmount());
+        assertRefused(
+                "expected tiers by the beer of a year in place of bands",
+                () -> new DutySchedule(
+                        "Elsewhere",
+                        CurrencyUnit.EUR,
+                        List.of(rate),
+                        Given.uk().bands(),
+                        List.of(Given.factors()),
+                        basis));
+    }
 }
