@@ -21,6 +21,7 @@ module costrel {
     exports costrel.harvest;
     exports costrel.stock;
     exports costrel.cost;
+    exports costrel.pricing;
     exports costrel.tables;
     exports costrel.brewery;
     exports costrel.report;

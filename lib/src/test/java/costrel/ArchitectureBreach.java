@@ -15,6 +15,11 @@ record ArchitectureBreach(String rule, String where, String body) {
             breach("plant does not know recipes by name", "plant", "costrel.recipe.Catalogue it;"),
             breach("stock does not know scaling", "stock", "costrel.scaling.Gyle it;"),
             breach("cost does not know scaling", "cost", "costrel.scaling.Gyle it;"),
+            breach(
+                    "pricing knows cost sheets and not what they were made from",
+                    "pricing",
+                    "costrel.recipe.Recipe it;"),
+            breach("pricing knows cost sheets and not what they were made from", "pricing", "costrel.scaling.Gyle it;"),
             breach("money is known from harvest upwards only", "scaling", "org.joda.money.Money it;"),
             breach("only measure knows Indriya", "wort", "tech.units.indriya.AbstractUnit<?> it;"),
             breach("only tables knows Commons CSV", "brewery", "org.apache.commons.csv.CSVFormat it;"),

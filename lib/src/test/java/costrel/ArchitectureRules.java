@@ -25,7 +25,7 @@ final class ArchitectureRules {
 
     /** The packages, lowest first: each uses only those before it. */
     static final List<String> ORDER = List.of(
-            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "tables",
+            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "pricing", "tables",
             "brewery", "report");
 
     private ArchitectureRules() {}
@@ -61,8 +61,13 @@ final class ArchitectureRules {
         rules.put("stock does not know scaling", inside("stock").dependOnClassesThat(types("costrel.scaling..")));
         rules.put("cost does not know scaling", inside("cost").dependOnClassesThat(types("costrel.scaling..")));
         rules.put(
+                "pricing knows cost sheets and not what they were made from",
+                inside("pricing")
+                        .dependOnClassesThat(types(
+                                "costrel.recipe..", "costrel.plant..", "costrel.scaling..", "costrel.harvest..")));
+        rules.put(
                 "money is known from harvest upwards only",
-                outside("harvest", "stock", "cost", "tables", "brewery", "report")
+                outside("harvest", "stock", "cost", "pricing", "tables", "brewery", "report")
                         .dependOnClassesThat(types("org.joda.money..")));
         rules.put(
                 "only measure knows Indriya",
