@@ -22,6 +22,7 @@ record ArchitectureBreach(String rule, String where, String body) {
             breach("pricing knows cost sheets and not what they were made from", "pricing", "costrel.scaling.Gyle it;"),
             breach("money is known from harvest upwards only", "scaling", "org.joda.money.Money it;"),
             breach("only measure knows Indriya", "wort", "tech.units.indriya.AbstractUnit<?> it;"),
+            breach("only harvest and pricing know Hipparchus", "cost", "org.hipparchus.special.Erf it;"),
             breach("only tables knows Commons CSV", "brewery", "org.apache.commons.csv.CSVFormat it;"),
             breach(
                     "only tables, brewery and report know the file system",
