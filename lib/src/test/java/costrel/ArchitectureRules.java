@@ -25,8 +25,8 @@ final class ArchitectureRules {
 
     /** The packages, lowest first: each uses only those before it. */
     static final List<String> ORDER = List.of(
-            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "pricing", "tables",
-            "brewery", "report");
+            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "pricing",
+            "tables", "brewery", "report");
 
     private ArchitectureRules() {}
 
@@ -74,7 +74,9 @@ final class ArchitectureRules {
                 outside("measure").dependOnClassesThat(types("tech.units..", "tech.uom..", "javax.measure.spi..")));
         rules.put(
                 "only tables knows Commons CSV", outside("tables").dependOnClassesThat(types("org.apache.commons..")));
-        rules.put("only harvest and pricing know Hipparchus", outside("harvest", "pricing").dependOnClassesThat(types("org.hipparchus..")));
+        rules.put(
+                "only harvest and pricing know Hipparchus",
+                outside("harvest", "pricing").dependOnClassesThat(types("org.hipparchus..")));
         rules.put(
                 "only tables, brewery and report know the file system",
                 outside("tables", "brewery", "report")
