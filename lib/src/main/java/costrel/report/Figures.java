@@ -1,5 +1,7 @@
 package costrel.report;
 
+import costrel.measure.Amounts;
+import costrel.measure.Units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -8,7 +10,7 @@ import java.util.OptionalDouble;
 /** Figures as sheets print them. Rounding here is for reading only. */
 final class Figures {
 
-    private static final double LITRES_PER_BARREL = 163.65924;
+    private static final double LITRES_PER_BARREL = Amounts.litres(Amounts.of(1, Units.UK_BARREL));
 
     private Figures() {}
 
