@@ -101,7 +101,7 @@ public final class PlantReader {
         }
     }
 
-    private static List<String> everyWord() {
+    static List<String> everyWord() {
         List<String> words = new ArrayList<>(WORDS);
         words.addAll(PlantRules.WORDS);
         words.add(FILL_LOSS);

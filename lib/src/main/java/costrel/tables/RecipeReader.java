@@ -36,7 +36,7 @@ public final class RecipeReader {
     static final String HOLD = "hold";
 
     /** Every property of a beer. */
-    private static final List<String> PROPERTIES = List.of(
+    static final List<String> PROPERTIES = List.of(
             NAME,
             PLANT,
             BREWED,
