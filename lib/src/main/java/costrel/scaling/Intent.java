@@ -187,6 +187,45 @@ public record Intent(
     }
 
     /**
+     * The same beer at another original gravity: the shares of the grist, the total bitterness and all rates stay, and so do
+     * materials that are held for colour.
+     *
+     * @param gravity the original gravity, over that of water
+     * @return the beer, stronger or weaker
+     * @throws IllegalArgumentException if the gravity is no more than that of water
+     */
+    public Intent withOg(Gravity gravity) {
+        return new Intent(recipe, home, gravity, castShare, mashed, sugars, hops, ebu, yeasts, additions, findings);
+    }
+
+    /**
+     * The same beer with another strength on its label.
+     *
+     * @param percent per cent by volume
+     * @return the beer, declared so
+     */
+    public Intent declared(double percent) {
+        Recipe.Targets old = recipe.targets();
+        Recipe labelled = new Recipe(
+                recipe.name(),
+                recipe.home(),
+                recipe.brewed(),
+                recipe.brewLengthL(),
+                new Recipe.Targets(
+                        old.og(),
+                        old.ebu(),
+                        old.apparentAttenuation(),
+                        OptionalDouble.of(percent),
+                        old.volumesOfCondition()),
+                recipe.method(),
+                recipe.grist(),
+                recipe.hops(),
+                recipe.yeasts(),
+                recipe.additions());
+        return new Intent(labelled, home, og, castShare, mashed, sugars, hops, ebu, yeasts, additions, findings);
+    }
+
+    /**
      * The convention by which the bitterness was read.
      *
      * @return empty where the recipe states its bitterness

@@ -66,6 +66,31 @@ class ScalerTest {
     }
 
     @Test
+    void a_stronger_beer_takes_grist_in_proportion_and_keeps_its_bitterness_and_label() {
+        // kg = V·G/(HWE·E): from 40 to 50 degrees is five quarters of the malt where the efficiency stays; by hand
+        // 925.9259
+        Plant plant = Sample.lossless("plain", 0.90);
+        ResolvedRecipe recipe = Sample.asBrewed(
+                plant,
+                5000,
+                1,
+                List.of(Sample.malt(Sample.PALE, 740.7407)),
+                List.of(Sample.addition(Sample.hop("a", 0.05), new HopUse.Copper(90), 4)));
+        Intent intent = Scaler.read(recipe, Optional.of(plant));
+        Gyle before = Scaler.scale(intent, plant, Amounts.ofLitres(5000), Scaler.Options.usual());
+        Gyle after = Scaler.scale(
+                intent.withOg(Gravity.ofDegrees(50)).declared(5.2),
+                plant,
+                Amounts.ofLitres(5000),
+                Scaler.Options.usual());
+        assertEquals(925.9259, after.grist().get(0).kg(), PRINTED_4);
+        assertEquals(50, after.og().excessDegrees(), LITRES);
+        assertEquals(before.bitterness().ebu(), after.bitterness().ebu(), LITRES);
+        assertEquals(OptionalDouble.of(5.2), after.intent().recipe().targets().declaredStrength());
+        assertThrows(IllegalArgumentException.class, () -> intent.withOg(Gravity.ofDegrees(0)));
+    }
+
+    @Test
     void the_published_volume_chain_of_a_500_kg_mash_is_reproduced() {
         // 500 kg at 300 L°/kg, 88 % to the FV, OG 1.042, 15 kg of hops holding 6 L/kg (supply-trade catalogue), 7 %
         // boiled off
