@@ -11,6 +11,7 @@ import costrel.harvest.PlannedBrew;
 import costrel.hops.AlphaMethodFactors;
 import costrel.plant.MashEfficiency;
 import costrel.plant.Plant;
+import costrel.pricing.ListPrice;
 import costrel.recipe.Catalogue;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;
@@ -47,6 +48,7 @@ import org.joda.money.CurrencyUnit;
  * @param hopRules what the brewery lays down for its hops
  * @param alphaMethodFactors factors between alpha methods that the brewery states
  * @param assumed defaults that its files left to the library, in words
+ * @param listPrices what it sells at, and how much of it in a year
  */
 public record Brewery(
         BrewerySettings settings,
@@ -63,7 +65,8 @@ public record Brewery(
         List<PlannedBrew> brewingPlan,
         HouseRules hopRules,
         AlphaMethodFactors alphaMethodFactors,
-        List<String> assumed) {
+        List<String> assumed,
+        List<ListPrice> listPrices) {
 
     /**
      * Opens a folder.
@@ -182,5 +185,6 @@ public record Brewery(
         brewingPlan = List.copyOf(brewingPlan);
         plans = ordered(plans);
         assumed = List.copyOf(assumed);
+        listPrices = List.copyOf(listPrices);
     }
 }

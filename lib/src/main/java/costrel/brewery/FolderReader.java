@@ -13,6 +13,7 @@ import costrel.hops.AlphaMethodFactors;
 import costrel.hops.HopLot;
 import costrel.hops.HopVariety;
 import costrel.plant.Plant;
+import costrel.pricing.ListPrice;
 import costrel.recipe.Catalogue;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Names;
@@ -29,6 +30,7 @@ import costrel.tables.HopLotReader;
 import costrel.tables.HopVarietyReader;
 import costrel.tables.HouseRulesReader;
 import costrel.tables.IngredientTables;
+import costrel.tables.ListPriceReader;
 import costrel.tables.Loaded;
 import costrel.tables.MaltLotReader;
 import costrel.tables.NameCheck;
@@ -119,6 +121,11 @@ final class FolderReader {
         HouseRules hopRules = wanted("hop-rules.csv", HouseRulesReader::read, () -> HouseRules.USUAL);
         AlphaMethodFactors factors =
                 wanted("alpha-methods.csv", AlphaMethodReader::read, () -> AlphaMethodFactors.NONE);
+        List<ListPrice> listPrices = wanted("list-prices.csv", ListPriceReader::read, List::of);
+        if (exists("list-prices.csv")) {
+            problems.addAll(NameCheck.listPrices(
+                    source("list-prices.csv"), recipes.keySet(), containers.keySet(), plants.keySet()));
+        }
         if (settings.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
@@ -148,7 +155,8 @@ final class FolderReader {
                 brewingPlan,
                 hopRules,
                 factors,
-                assumed));
+                assumed,
+                listPrices));
     }
 
     private Map<String, Recipe> recipes(Catalogue catalogue, Map<String, Plant> plants) {

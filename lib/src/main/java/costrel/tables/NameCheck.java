@@ -64,6 +64,27 @@ public final class NameCheck {
     }
 
     /**
+     * Checks the beers, containers and plants of list-prices.csv.
+     *
+     * @param source the file
+     * @param beers the beers there are
+     * @param containers the containers there are
+     * @param plants the plants there are
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> listPrices(
+            CsvSource source, Collection<String> beers, Collection<String> containers, Collection<String> plants) {
+        Known recipes = new Known("beer", beers);
+        Known filled = new Known("container", containers);
+        Known known = new Known("plant", plants);
+        return checked(source, ListPriceReader.COLUMNS, (row, problems) -> {
+            recipes.check(row, "beer", problems);
+            filled.check(row, "container", problems);
+            known.check(row, "plant", problems);
+        });
+    }
+
+    /**
      * Checks the varieties of hop-lots.csv.
      *
      * @param source the file

@@ -46,8 +46,20 @@ class FolderTest {
         List<TableProblem> problems = Brewery.load(folder).problems();
         assertEquals(3, problems.size(), problems.toString());
         assertProblem(problems.get(0), "recipes/wickgate-bitter.csv", 4, "amount", "'Pilto'", "Pilot");
-        assertProblem(problems.get(1), "recipes/wickgate-bitter.csv", 13, "item", "'pale ale matl'", "pale ale malt");
-        assertProblem(problems.get(2), "recipes/wickgate-bitter.csv", 17, "item", "'Chalenger'", "Challenger");
+        assertProblem(problems.get(1), "recipes/wickgate-bitter.csv", 14, "item", "'pale ale matl'", "pale ale malt");
+        assertProblem(problems.get(2), "recipes/wickgate-bitter.csv", 18, "item", "'Chalenger'", "Challenger");
+    }
+
+    @Test
+    void unknown_names_among_the_list_prices_are_found_by_line() throws IOException {
+        copySample();
+        change("list-prices.csv", "Tallow Mild,kilderkin", "Tallow Mild,kilderkim");
+        change("list-prices.csv", "Haymoth Golden,pin,£49.00,Main", "Haymoth Goldne,pin,£49.00,Mian");
+        List<TableProblem> problems = Brewery.load(folder).problems();
+        assertEquals(3, problems.size(), problems.toString());
+        assertProblem(problems.get(0), "list-prices.csv", 5, "container", "'kilderkim'", "kilderkin");
+        assertProblem(problems.get(1), "list-prices.csv", 9, "beer", "'Haymoth Goldne'", "Haymoth Golden");
+        assertProblem(problems.get(2), "list-prices.csv", 9, "plant", "'Mian'", "Main");
     }
 
     @Test
@@ -81,6 +93,7 @@ class FolderTest {
         change("recipes/wickgate-bitter.csv", "beer,name,Wickgate Bitter", "beer,name,\"=System.exit(3)\"");
         change("packaging-plans.csv", "Wickgate Bitter", "=System.exit(3)");
         change("brewing-plan.csv", "Wickgate Bitter", "=System.exit(3)");
+        change("list-prices.csv", "Wickgate Bitter", "=System.exit(3)");
         Loaded<Brewery> loaded = Brewery.load(folder);
         assertTrue(loaded.sound(), loaded.problems().toString());
         assertEquals(

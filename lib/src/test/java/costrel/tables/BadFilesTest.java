@@ -144,6 +144,7 @@ class BadFilesTest {
                 Map.entry("rates", RateReader::read),
                 Map.entry("containers", ContainerReader::read),
                 Map.entry("packages", PackageReader::read),
+                Map.entry("list-prices", ListPriceReader::read),
                 Map.entry("packaging-plans", PackagingPlanReader::read),
                 Map.entry("production", ProductionReader::read),
                 Map.entry("brewery", BrewerySettingsReader::read),

@@ -2,6 +2,7 @@ package costrel.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.cost.Container;
@@ -18,6 +19,7 @@ import costrel.hops.HopAnalysis;
 import costrel.hops.HopForm;
 import costrel.hops.HopLot;
 import costrel.hops.MoistureBasis;
+import costrel.pricing.ListPrice;
 import costrel.recipe.Catalogue.MaltLot;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Supply;
@@ -28,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 class BreweryTablesTest {
@@ -198,6 +201,32 @@ class BreweryTablesTest {
         assertEquals("UK", settings.country());
         assertEquals(CurrencyUnit.GBP, settings.currency());
         assertEquals(0, new BigDecimal("0.2").compareTo(settings.vat()));
+    }
+
+    @Test
+    void a_brewerys_own_prices_with_what_it_sells_in_a_year() {
+        assertEquals(
+                List.of(
+                        new ListPrice("Bitter", "firkin", Money.parse("GBP 86.00"), "Main", 4909.7772, 1650),
+                        new ListPrice("Bitter", "pin", Money.parse("EUR 48.50"), "Main", 4909.7772, 0)),
+                ListPriceReader.read(table("""
+                                beer,container,price,currency,plant,brew length,sold
+                                Bitter,firkin,£86,,Main,30 brl,1650
+                                Bitter,pin,48.50,EUR,Main,30 brl,0
+                                """)).orThrow());
+    }
+
+    @Test
+    void money_that_is_typed_has_its_currency() {
+        assertEquals(Money.parse("GBP 95.00"), MoneyText.parse("price", " £95 ", CurrencyUnit.GBP));
+        assertEquals(Money.parse("GBP 95.50"), MoneyText.parse("price", "95.50 GBP", CurrencyUnit.GBP));
+        for (String wrong : List.of("95", "95.00", "€95.00", "£95.005", "£95/kg", "£", "ninety", "£9,5")) {
+            IllegalArgumentException refused = assertThrows(
+                    IllegalArgumentException.class, () -> MoneyText.parse("price", wrong, CurrencyUnit.GBP));
+            assertEquals(
+                    "price: expected an amount in GBP such as £95.00 or 95.00 GBP, found '" + wrong + "'",
+                    refused.getMessage());
+        }
     }
 
     @Test

@@ -27,7 +27,9 @@ final class HostileCellsTest {
         }
         Path witness = folder.resolve("witness");
         String hostile = "${java.nio.file.Files.createFile(java.nio.file.Path.of(\"\"" + witness + "\"\"))}";
-        for (String file : new String[] {"recipes/wickgate-bitter.csv", "packaging-plans.csv", "brewing-plan.csv"}) {
+        for (String file : new String[] {
+            "recipes/wickgate-bitter.csv", "packaging-plans.csv", "brewing-plan.csv", "list-prices.csv"
+        }) {
             Path path = folder.resolve(file);
             Files.writeString(path, Files.readString(path).replace("Wickgate Bitter", "\"" + hostile + "\""));
         }
