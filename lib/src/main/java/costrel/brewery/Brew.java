@@ -129,6 +129,17 @@ public final class Brew {
     }
 
     /**
+     * On a day.
+     *
+     * @param brewingDay the day of the mash, such as "2026-11-25"
+     * @return the changed brew
+     * @throws IllegalArgumentException if it is no date
+     */
+    public Brew day(String brewingDay) {
+        return day(Terms.day(brewingDay));
+    }
+
+    /**
      * Passing the duty point on another day than the brewing day.
      *
      * @param dutyPoint the day on which the beer is released
@@ -136,6 +147,17 @@ public final class Brew {
      */
     public Brew dutyDay(LocalDate dutyPoint) {
         return new Brew(brewery, recipe, plant, litres, day, Optional.of(dutyPoint), lots, sameHops, insist);
+    }
+
+    /**
+     * Passing the duty point on another day than the brewing day.
+     *
+     * @param dutyPoint the day on which the beer is released, such as "2027-02-01"
+     * @return the changed brew
+     * @throws IllegalArgumentException if it is no date
+     */
+    public Brew dutyDay(String dutyPoint) {
+        return dutyDay(Terms.day(dutyPoint));
     }
 
     /**
@@ -237,7 +259,12 @@ public final class Brew {
      * @throws IllegalArgumentException if plant or brew length are not known
      */
     public Gyle gyle() {
-        Gyle gyle = Scaler.scale(today(), place(), Amounts.ofLitres(amount()), options());
+        return gyleOf(today());
+    }
+
+    /** The gyle of a beer that is like this one, such as the same at another strength. */
+    Gyle gyleOf(Intent intent) {
+        Gyle gyle = Scaler.scale(intent, place(), Amounts.ofLitres(amount()), options());
         List<Finding> more = shortOfHops(gyle);
         gyle.hops().stream()
                 .filter(hop -> hop.use().isDryHop() && hop.kg() > 0)
@@ -286,7 +313,30 @@ public final class Brew {
      * @throws IllegalArgumentException if the brewing day isn't known or a figure is missing
      */
     public CostSheet cost() {
-        return Costing.of(brewery, this, gyle());
+        return costOf(gyle());
+    }
+
+    CostSheet costOf(Gyle gyle) {
+        return Costing.of(brewery, this, gyle);
+    }
+
+    /**
+     * What to charge for it, from the cost of its gyle.
+     *
+     * @return its containers, to be priced
+     * @throws IllegalArgumentException if the brewing day isn't known or a figure is missing
+     */
+    public SellingPrices pricing() {
+        return SellingPrices.of(this);
+    }
+
+    /**
+     * What could happen to the cost of a pint of it.
+     *
+     * @return a study without spreads yet
+     */
+    public RiskStudy risk() {
+        return RiskStudy.of(this);
     }
 
     private Scaler.Options options() {
