@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.brewery.Brew;
 import costrel.brewery.Brewery;
+import costrel.brewery.PricedRange;
+import costrel.brewery.SellingPrices;
+import costrel.brewery.WhyItMoved;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -41,6 +44,56 @@ class SheetsAddUpTest {
                 + rulesChecked(CostText.of(brew(beer).cost()))
                 + rulesChecked(JobText.of(brew(beer)));
         assertTrue(checked >= 15, "only " + checked + " totals found");
+    }
+
+    @Test
+    void a_comparison_runs_from_before_to_after_and_each_effect_is_the_sum_of_its_lines() {
+        for (String beer : List.of("Wickgate Bitter", "Haymoth Golden", "Trimwick Pale")) {
+            String text = ComparisonText.of(WhyItMoved.between(
+                    LANTERNFOLD, brew(beer).day("2026-04-14").cost(), brew(beer).cost()));
+            assertTrue(rulesChecked(text) >= 3, text);
+        }
+    }
+
+    @Test
+    void a_range_adds_up_to_its_totals() {
+        String text = RangeText.of(PricedRange.of(LANTERNFOLD, LocalDate.of(2026, 11, 25)));
+        assertEquals(6, rulesChecked(text), text);
+    }
+
+    @Test
+    void cost_is_fixed_and_variable_and_a_price_with_its_tax_is_what_a_customer_pays() {
+        SellingPrices prices = brew("Trimwick Pale").pricing().margin("55 %");
+        List<List<BigDecimal>> tables = figures(PricingText.of(prices), prices);
+        assertEquals(9, tables.size());
+        for (int i = 0; i < 3; i++) {
+            List<BigDecimal> costs = tables.get(i);
+            List<BigDecimal> price = tables.get(3 + i);
+            List<BigDecimal> contribution = tables.get(6 + i);
+            assertEquals(costs.get(0), costs.get(2).add(costs.get(3)));
+            assertEquals(price.get(2), price.get(0).add(price.get(1)));
+            assertEquals(price.get(3), price.get(0).subtract(costs.get(0)));
+            assertEquals(contribution.get(0), price.get(0).subtract(costs.get(3)));
+        }
+        for (List<BigDecimal> bar : figures(PricingText.of(prices.pub("60 %")), prices)) {
+            assertEquals(bar.get(4), bar.get(2).add(bar.get(3)), "net");
+            assertEquals(bar.get(6), bar.get(4).add(bar.get(5)), "on the bar");
+        }
+    }
+
+    /** The figures of every row that begins with a container, in the order of the sheet. */
+    private static List<List<BigDecimal>> figures(String text, SellingPrices prices) {
+        List<List<BigDecimal>> rows = new ArrayList<>();
+        for (String line : text.lines().toList()) {
+            prices.sheet().containers().stream()
+                    .map(container -> "  " + container.container().name())
+                    .filter(line::startsWith)
+                    .forEach(name -> rows.add(FIGURE.matcher(line.substring(name.length()))
+                            .results()
+                            .map(found -> new BigDecimal(found.group()))
+                            .toList()));
+        }
+        return rows;
     }
 
     /** Finds each rule under a column, adds the figures above it by position, and holds the sum against the figure below. */

@@ -1,15 +1,29 @@
 package costrel.repl;
 
+import costrel.brewery.BarPrices;
 import costrel.brewery.Brew;
+import costrel.brewery.LossTable;
+import costrel.brewery.PricedRange;
+import costrel.brewery.RiskStudy;
+import costrel.brewery.SellingPrices;
+import costrel.brewery.StrengthTable;
+import costrel.brewery.VolumeNeeded;
 import costrel.cost.CostSheet;
 import costrel.explain.Explanation;
 import costrel.harvest.HarvestPlan;
 import costrel.measure.QuantityText;
+import costrel.pricing.Comparison;
+import costrel.pricing.DiscountLadder;
 import costrel.report.BeerText;
+import costrel.report.ComparisonText;
 import costrel.report.CostText;
 import costrel.report.GyleText;
 import costrel.report.HarvestText;
 import costrel.report.JobText;
+import costrel.report.PricingText;
+import costrel.report.RangeText;
+import costrel.report.RiskText;
+import costrel.report.StrengthText;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
@@ -38,6 +52,15 @@ final class Sheets {
                 new Rendering.Kind<>(CostSheet.class, CostText::of, sheet -> false),
                 new Rendering.Kind<>(
                         HarvestPlan.class, HarvestText::of, plan -> plan.status() == HarvestPlan.Status.INFEASIBLE),
+                new Rendering.Kind<>(SellingPrices.class, PricingText::of, prices -> false),
+                new Rendering.Kind<>(BarPrices.class, PricingText::of, bar -> false),
+                new Rendering.Kind<>(VolumeNeeded.class, PricingText::of, volume -> false),
+                new Rendering.Kind<>(DiscountLadder.class, PricingText::of, ladder -> false),
+                new Rendering.Kind<>(LossTable.class, StrengthText::of, losses -> false),
+                new Rendering.Kind<>(StrengthTable.class, StrengthText::of, strengths -> false),
+                new Rendering.Kind<>(Comparison.class, ComparisonText::of, comparison -> false),
+                new Rendering.Kind<>(RiskStudy.class, RiskText::of, study -> false),
+                new Rendering.Kind<>(PricedRange.class, RangeText::of, range -> false),
                 new Rendering.Kind<>(Explanation.class, Explanation::text, explanation -> false),
                 new Rendering.Kind<>(TextTable.class, TextTable::toString, table -> false),
                 new Rendering.Kind<>(Quantity.class, QuantityText::print, quantity -> false),

@@ -3,6 +3,10 @@ package costrel.repl;
 import costrel.brewery.Brew;
 import costrel.brewery.Brewery;
 import costrel.brewery.Harvest;
+import costrel.brewery.PricedRange;
+import costrel.brewery.RiskStudy;
+import costrel.brewery.SellingPrices;
+import costrel.brewery.WhyItMoved;
 import costrel.cost.CostSheet;
 import costrel.explain.Explanation;
 import costrel.harvest.HarvestPlan;
@@ -10,6 +14,7 @@ import costrel.hops.HopLot;
 import costrel.hops.HopOnTheDay;
 import costrel.measure.QuantityText;
 import costrel.plant.Plant;
+import costrel.pricing.Comparison;
 import costrel.recipe.Recipe;
 import costrel.recipe.Resolver;
 import costrel.report.HarvestText;
@@ -176,6 +181,57 @@ public final class Verbs {
     }
 
     /**
+     * What to charge for a beer: its containers with their cost, to be priced.
+     *
+     * @param brew the brew
+     * @return prices; their margin("35 %"), pub("60 %"), strengths(...) and the like say more
+     */
+    public static SellingPrices pricing(Brew brew) {
+        return brew.pricing();
+    }
+
+    /**
+     * Why a pint of one cost sheet costs more or less than a pint of another. Hop lots of one variety stand for the same hop.
+     *
+     * @param before the sheet that is compared with
+     * @param after the sheet whose cost is to be explained
+     * @return the comparison
+     */
+    public static Comparison compare(CostSheet before, CostSheet after) {
+        return WhyItMoved.between(brewery(), before, after);
+    }
+
+    /**
+     * Why a pint of one brew costs more or less than a pint of another.
+     *
+     * @param before the brew that is compared with
+     * @param after the brew whose cost is to be explained
+     * @return the comparison
+     */
+    public static Comparison compare(Brew before, Brew after) {
+        return compare(before.cost(), after.cost());
+    }
+
+    /**
+     * What could happen to the cost of a pint.
+     *
+     * @param brew the brew
+     * @return a study; its price("mashed goods", "10 %"), alpha("15 %") and the like say what is drawn
+     */
+    public static RiskStudy risk(Brew brew) {
+        return brew.risk();
+    }
+
+    /**
+     * The range of list-prices.csv at the costs of the desk's day: which beers earn their tank time.
+     *
+     * @return every beer and container
+     */
+    public static PricedRange range() {
+        return PricedRange.of(brewery(), Desk.day());
+    }
+
+    /**
      * How a harvest plan came about.
      *
      * @param plan the plan
@@ -230,6 +286,21 @@ public final class Verbs {
                 .row("b.beer()  b.gyle()  b.cost()", "the beer as read, the brew sheet, the cost sheet")
                 .row("b.gyles()", "how many gyles, where one doesn't fit the vessels")
                 .row("b.lot(\"Fuggle\", \"LOT\")  b.sameHops()", "other hops than the newest in store")
+                .row(
+                        "p = b.pricing()",
+                        "what to charge: p.margin(\"35 %\"), p.markUp(\"60 %\"), p.at(\"firkin\", \"£95.00\")")
+                .row("p.margin(\"35 %\").pub(\"60 %\")", "what that means on the bar at the pub's gross profit")
+                .row(
+                        "p.pumpAt(\"firkin\", \"£95.00\", \"£4.20\")",
+                        "what a pump price leaves the pub; p.mostFor(...) the most it can pay")
+                .row("p.breakEven(\"firkin\", \"£95.00\", \"£48000\")", "how many pay for the fixed cost")
+                .row("p.discounts(\"firkin\", \"£95.00\", \"10: 5 %\")", "what discounts for larger orders leave")
+                .row("p.strengths(\"3.0 %\", \"5.0 %\", \"0.2 %\")", "cost against strength, with the steps of duty")
+                .row("p.losses()  range()", "what a point of loss is worth; which beers earn their tank time")
+                .row("compare(b.day(\"2026-04-14\"), b)", "why a pint costs more or less than it did")
+                .row(
+                        "risk(b).price(\"mashed goods\", \"10 %\")",
+                        "what could happen: .alpha, .efficiency, .loss, .target")
                 .row("h = harvest()", "the hops of the brewing plan: h.plan(), h.objective(\"steadiest\").plan()")
                 .row("h.beer(\"Name\")  h.gyle(\"001\")", "for one beer, or for one gyle")
                 .row("cover(h)  substitutes(\"Fuggle\")", "what runs out when and what to contract; what may stand in")

@@ -13,6 +13,7 @@ import costrel.harvest.*;
 import costrel.hops.*;
 import costrel.measure.*;
 import costrel.plant.*;
+import costrel.pricing.*;
 import costrel.recipe.*;
 import costrel.report.*;
 import costrel.scaling.*;

@@ -20,7 +20,7 @@ final class SampleScriptsTest {
     private static final Path GOLDEN = Path.of("src/test/resources/costrel/repl/golden");
 
     @ParameterizedTest
-    @CsvSource({"first-gyle, 0", "new-harvest, 1"})
+    @CsvSource({"first-gyle, 0", "new-harvest, 1", "new-beer, 0"})
     void a_script_prints_its_golden_file(String script, int code) throws IOException {
         Streams.Run run = Streams.run(
                 "",
