@@ -5,7 +5,9 @@ import costrel.cost.CostFinding;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
+import costrel.cost.DutyBasis;
 import costrel.cost.DutyFigure;
+import costrel.cost.DutyUnit;
 import costrel.cost.YieldChain;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -13,6 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** A cost sheet as text: every line, what it adds up to, and the pint in each container. */
@@ -51,7 +55,9 @@ public final class CostText {
     }
 
     private static String lines(String heading, List<CostLine> lines, Money total) {
-        TextTable table = TextTable.of(heading, "", "#amount", "unit", "#price £/unit", "supplier or basis", "#£");
+        String sign = MoneyWords.sign(total.getCurrencyUnit());
+        TextTable table = TextTable.of(
+                heading, "", "#amount", "unit", "#price " + sign + "/unit", "supplier or basis", "#" + sign);
         for (CostLine line : lines) {
             row(table, line);
         }
@@ -71,14 +77,15 @@ public final class CostText {
     }
 
     private static String container(ContainerCost container, List<CostLine> lines) {
+        String sign = MoneyWords.sign(container.total().getCurrencyUnit());
         TextTable table = TextTable.of(
                 container.count() + " × " + container.container().name(),
                 "",
                 "#amount",
                 "unit",
-                "#price £/unit",
+                "#price " + sign + "/unit",
                 "supplier or basis",
-                "#£");
+                "#" + sign);
         table.row(
                 "share of the gyle",
                 "",
@@ -99,16 +106,17 @@ public final class CostText {
      * @return a table
      */
     public static String containers(CostSheet sheet) {
+        String sign = MoneyWords.sign(sheet.total().getCurrencyUnit());
         TextTable table = TextTable.of(
                 "in",
                 "#filled",
-                "#gyle £",
-                "#packaging £",
-                "#duty £",
-                "#total £",
-                "#each £",
+                "#gyle " + sign,
+                "#packaging " + sign,
+                "#duty " + sign,
+                "#total " + sign,
+                "#each " + sign,
                 "#pints",
-                "#pence a pint");
+                "#" + MoneyWords.coins(sheet.total().getCurrencyUnit()) + " a pint");
         Money gyle = Money.zero(sheet.total().getCurrencyUnit());
         Money packaging = gyle;
         Money duty = gyle;
@@ -150,13 +158,20 @@ public final class CostText {
      * @return a table
      */
     public static String groups(CostSheet sheet) {
-        TextTable table = TextTable.of("cost of the gyle, without VAT", "#£", "#pence a pint");
+        CurrencyUnit currency = sheet.total().getCurrencyUnit();
+        TextTable table = TextTable.of(
+                "cost of the gyle, without VAT",
+                "#" + MoneyWords.sign(currency),
+                "#" + MoneyWords.coins(currency) + " a pint");
         PaperSum pence = new PaperSum(2);
         BigDecimal pints = sheet.yieldChain().saleablePints();
         for (CostGroup group : CostGroup.values()) {
             Money sum = sheet.sumOf(group);
             if (!sum.isZero()) {
-                double each = sum.getAmount().doubleValue() * 100 / pints.doubleValue();
+                double each = sum.getAmount()
+                                .movePointRight(currency.getDecimalPlaces())
+                                .doubleValue()
+                        / pints.doubleValue();
                 table.row(group.label(), amount(sum), pence.step(each));
             }
         }
@@ -180,13 +195,44 @@ public final class CostText {
     }
 
     private static String duty(DutyFigure duty) {
-        return "duty on " + duty.count() + " × " + duty.container().name() + ": "
-                + duty.strength().toPlainString() + " % (" + duty.rule().label() + "), "
+        String head = "duty on " + duty.count() + " × " + duty.container().name() + ": ";
+        return duty.basis().unit() == DutyUnit.PURE_ALCOHOL ? head + byAlcohol(duty) : head + byVolume(duty);
+    }
+
+    private static String byAlcohol(DutyFigure duty) {
+        CurrencyUnit currency = duty.duty().getCurrencyUnit();
+        return duty.strength().toPlainString() + " % (" + duty.rule().label() + "), "
                 + number(duty.dutiableL(), 2) + " L, " + number(duty.pureAlcoholL(), 4)
-                + " L of pure alcohol at £" + duty.payableRate().toPlainString() + " (full rate £"
-                + duty.rate().ratePerLpa().toPlainString() + ", relief £"
-                + duty.relief().discount().toPlainString() + ") = " + amount(duty.duty())
-                + ", rounded down to the penny";
+                + " L of pure alcohol at " + rate(currency, duty.payableRate()) + " (full rate "
+                + rate(currency, duty.rate().ratePerLpa()) + ", relief "
+                + rate(currency, duty.relief().discount()) + ") = " + amount(duty.duty()) + ", rounded "
+                + (duty.basis().equals(DutyBasis.PURE_ALCOHOL)
+                        ? "down to the penny"
+                        : duty.basis().duty().label() + " decimals");
+    }
+
+    /** Each part of the run with its rate: volume, what one hectolitre or barrel bears, and what that comes to. */
+    private static String byVolume(DutyFigure duty) {
+        DutyUnit unit = duty.basis().unit();
+        CurrencyUnit currency = duty.duty().getCurrencyUnit();
+        String strength = switch (unit) {
+            case HL_PERCENT ->
+                number(duty.multiplier(), 4) + " % (" + duty.rule().label() + "), ";
+            case HL_PLATO -> number(duty.multiplier(), 4) + " °P of original wort, ";
+            case US_BARREL, PURE_ALCOHOL -> "";
+        };
+        String slices = duty.slices().stream()
+                .map(slice -> number(slice.volume(), 6) + " " + unit.volumeUnit() + " at "
+                        + rate(currency, slice.payable()) + " by " + unit.label() + " = "
+                        + number(slice.unrounded(), 6))
+                .collect(Collectors.joining(" + "));
+        return strength + slices + "; duty " + MoneyWords.said(duty.duty()) + ", rounded "
+                + duty.basis().duty().label() + " decimals";
+    }
+
+    private static String rate(CurrencyUnit currency, BigDecimal amount) {
+        String sign = MoneyWords.sign(currency);
+        return sign.length() == 1 ? sign + amount.toPlainString() : amount.toPlainString() + " " + sign;
     }
 
     /**

@@ -2,8 +2,6 @@ package costrel.report;
 
 import costrel.measure.Amounts;
 import costrel.measure.Units;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -25,15 +23,6 @@ final class Figures {
 
     static String percent(double share, int decimals) {
         return fixed(share * 100, decimals) + " %";
-    }
-
-    static String pounds(BigDecimal amount) {
-        return (amount.signum() < 0 ? "-£" : "£")
-                + amount.abs().setScale(2, RoundingMode.HALF_UP).toPlainString();
-    }
-
-    static String pence(BigDecimal pounds) {
-        return pounds.movePointRight(2).setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
 
     static String degrees(double excess) {

@@ -33,7 +33,7 @@ public final class HarvestText {
                 .append(plan.status().label());
         OptionalDouble cost = plan.cost();
         if (cost.isPresent() && !plan.allocations().isEmpty()) {
-            text.append(", hops cost £").append(Figures.fixed(cost, 2));
+            text.append(", hops cost ").append(Figures.fixed(cost, 2));
         }
         text.append('\n');
         for (HarvestPlan.Goal goal : plan.goals()) {
@@ -67,7 +67,17 @@ public final class HarvestText {
 
     private static String additions(HarvestPlan plan) {
         TextTable table = TextTable.of(
-                "gyle", "day", "beer", "addition", "lot", "#alpha %", "#kg", "#weigh out kg", "#EBU", "#oil mL", "#£");
+                "gyle",
+                "day",
+                "beer",
+                "addition",
+                "lot",
+                "#alpha %",
+                "#kg",
+                "#weigh out kg",
+                "#EBU",
+                "#oil mL",
+                "#cost");
         PaperSum kg = new PaperSum(2);
         PaperSum weighed = new PaperSum(2);
         PaperSum cost = new PaperSum(2);
@@ -109,7 +119,7 @@ public final class HarvestText {
     }
 
     private static String lots(HarvestPlan plan) {
-        TextTable table = TextTable.of("lot", "variety", "#stock kg", "#used kg", "#left kg", "used up on", "#£");
+        TextTable table = TextTable.of("lot", "variety", "#stock kg", "#used kg", "#left kg", "used up on", "#cost");
         for (HarvestPlan.LotUse lot : plan.lots()) {
             table.row(
                     lot.lot(),
