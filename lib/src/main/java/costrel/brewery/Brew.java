@@ -1,7 +1,7 @@
 package costrel.brewery;
 
+import costrel.cost.CostBasis;
 import costrel.cost.CostSheet;
-import costrel.harvest.DryHopNotes;
 import costrel.hops.HopLot;
 import costrel.hops.HopOnTheDay;
 import costrel.measure.Amounts;
@@ -11,17 +11,14 @@ import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.recipe.ResolvedRecipe;
 import costrel.recipe.Resolver;
-import costrel.scaling.Finding;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
 import costrel.scaling.Scaler;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
@@ -38,46 +35,20 @@ public final class Brew {
 
     private final Brewery brewery;
     private final Recipe recipe;
-    private final Optional<String> plant;
-    private final OptionalDouble litres;
-    private final Optional<LocalDate> day;
-    private final Optional<LocalDate> dutyDay;
-    private final Map<String, String> lots;
-    private final boolean sameHops;
-    private final boolean insist;
+    private final BrewOrder order;
 
-    private Brew(
-            Brewery brewery,
-            Recipe recipe,
-            Optional<String> plant,
-            OptionalDouble litres,
-            Optional<LocalDate> day,
-            Optional<LocalDate> dutyDay,
-            Map<String, String> lots,
-            boolean sameHops,
-            boolean insist) {
+    private Brew(Brewery brewery, Recipe recipe, BrewOrder order) {
         this.brewery = brewery;
         this.recipe = recipe;
-        this.plant = plant;
-        this.litres = litres;
-        this.day = day;
-        this.dutyDay = dutyDay;
-        this.lots = lots;
-        this.sameHops = sameHops;
-        this.insist = insist;
+        this.order = order;
     }
 
     static Brew of(Brewery brewery, Recipe recipe) {
-        return new Brew(
-                brewery,
-                recipe,
-                recipe.home(),
-                recipe.brewLengthL(),
-                Optional.empty(),
-                Optional.empty(),
-                Map.of(),
-                false,
-                false);
+        return new Brew(brewery, recipe, BrewOrder.of(recipe.home(), recipe.brewLengthL()));
+    }
+
+    private Brew with(BrewOrder changed) {
+        return new Brew(brewery, recipe, changed);
     }
 
     /**
@@ -88,8 +59,7 @@ public final class Brew {
      * @throws costrel.recipe.UnknownNameException if no plant is called so
      */
     public Brew on(String name) {
-        String found = brewery.plant(name).name();
-        return new Brew(brewery, recipe, Optional.of(found), litres, day, dutyDay, lots, sameHops, insist);
+        return with(order.on(brewery.plant(name).name()));
     }
 
     /**
@@ -104,7 +74,7 @@ public final class Brew {
         if (!(asked > 0)) {
             throw new IllegalArgumentException("brew length: expected over 0 L, found " + asked + " L");
         }
-        return new Brew(brewery, recipe, plant, OptionalDouble.of(asked), day, dutyDay, lots, sameHops, insist);
+        return with(order.length(asked));
     }
 
     /**
@@ -125,7 +95,7 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew day(LocalDate brewingDay) {
-        return new Brew(brewery, recipe, plant, litres, Optional.of(brewingDay), dutyDay, lots, sameHops, insist);
+        return with(order.day(brewingDay));
     }
 
     /**
@@ -146,7 +116,7 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew dutyDay(LocalDate dutyPoint) {
-        return new Brew(brewery, recipe, plant, litres, day, Optional.of(dutyPoint), lots, sameHops, insist);
+        return with(order.dutyDay(dutyPoint));
     }
 
     /**
@@ -170,9 +140,9 @@ public final class Brew {
      */
     public Brew lot(String variety, String lot) {
         HopLot found = Names.require("hop lot", brewery.catalogue().hopLots(), lot);
-        Map<String, String> more = new TreeMap<>(lots);
+        Map<String, String> more = new TreeMap<>(order.lots());
         more.put(Names.folded(variety), found.id());
-        return new Brew(brewery, recipe, plant, litres, day, dutyDay, Map.copyOf(more), false, insist);
+        return with(order.lots(more));
     }
 
     /**
@@ -181,7 +151,7 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew sameHops() {
-        return new Brew(brewery, recipe, plant, litres, day, dutyDay, Map.of(), true, insist);
+        return with(order.withSameHops());
     }
 
     /**
@@ -190,7 +160,37 @@ public final class Brew {
      * @return the changed brew
      */
     public Brew insist() {
-        return new Brew(brewery, recipe, plant, litres, day, dutyDay, lots, sameHops, true);
+        return with(order.insisted());
+    }
+
+    /**
+     * Costed on a named basis instead of the brewery's own.
+     *
+     * @param costBasis what goods are costed at
+     * @return the changed brew
+     */
+    public Brew basis(CostBasis costBasis) {
+        return with(order.basis(costBasis));
+    }
+
+    /**
+     * Costed on a named basis instead of the brewery's own.
+     *
+     * @param costBasis "replacement", "FIFO", "weighted average", "periodic average" or "standard cost"
+     * @return the changed brew
+     * @throws IllegalArgumentException if no basis is called so
+     */
+    public Brew basis(String costBasis) {
+        return basis(Terms.basis(costBasis));
+    }
+
+    /**
+     * What its goods are costed at.
+     *
+     * @return the basis that was named, else the brewery's own
+     */
+    public CostBasis basis() {
+        return order.basis().orElseGet(() -> brewery.settings().costing().basis());
     }
 
     /**
@@ -200,7 +200,7 @@ public final class Brew {
      */
     public Intent beer() {
         ResolvedRecipe asBrewed =
-                Resolver.resolve(recipe, brewery.catalogue(), recipe.brewed().or(() -> day));
+                Resolver.resolve(recipe, brewery.catalogue(), recipe.brewed().or(order::day));
         return Scaler.read(asBrewed, recipe.home().map(brewery::plant));
     }
 
@@ -211,25 +211,25 @@ public final class Brew {
      */
     public Intent today() {
         Intent intent = beer();
-        if (day.isEmpty()) {
+        if (order.day().isEmpty()) {
             return intent;
         }
-        Recipe open = sameHops ? recipe : withoutLots();
-        Intent changed = intent.with(Resolver.resolve(open, brewery.catalogue(), day));
-        return lots.isEmpty() ? changed : changed.withHops(chosenHops(changed));
+        Recipe open = order.sameHops() ? recipe : withoutLots();
+        Intent changed = intent.with(Resolver.resolve(open, brewery.catalogue(), order.day()));
+        return order.lots().isEmpty() ? changed : changed.withHops(chosenHops(changed));
     }
 
     private List<HopOnTheDay> chosenHops(Intent intent) {
         List<HopOnTheDay> hops = new ArrayList<>();
         for (Intent.Hop hop : intent.hops()) {
-            String chosen = lots.get(Names.folded(hop.asRead().variety()));
+            String chosen = order.lots().get(Names.folded(hop.asRead().variety()));
             hops.add(
                     chosen == null
                             ? hop.now()
                             : Resolver.onTheDay(
                                     Names.require("hop lot", brewery.catalogue().hopLots(), chosen),
                                     brewery.catalogue(),
-                                    day.orElseThrow()));
+                                    order.day().orElseThrow()));
         }
         return hops;
     }
@@ -265,36 +265,7 @@ public final class Brew {
     /** The gyle of a beer that is like this one, such as the same at another strength. */
     Gyle gyleOf(Intent intent) {
         Gyle gyle = Scaler.scale(intent, place(), Amounts.ofLitres(amount()), options());
-        List<Finding> more = shortOfHops(gyle);
-        gyle.hops().stream()
-                .filter(hop -> hop.use().isDryHop() && hop.kg() > 0)
-                .flatMap(
-                        hop -> DryHopNotes.of(
-                                hop.hop().form(), hop.gramsPerHl(), OptionalDouble.empty(), OptionalDouble.empty())
-                                .stream())
-                .distinct()
-                .forEach(note -> more.add(new Finding(Finding.Weight.NOTE, "dry hops: " + note, "")));
-        return gyle.withFindings(more);
-    }
-
-    /** Lots of which the gyle takes more than is in store. */
-    private List<Finding> shortOfHops(Gyle gyle) {
-        Map<String, Double> wanted = new TreeMap<>();
-        gyle.hops().forEach(hop -> wanted.merge(hop.hop().lot(), hop.weighedKg(), Double::sum));
-        List<Finding> findings = new ArrayList<>();
-        wanted.forEach((id, kg) -> Names.find(brewery.catalogue().hopLots(), id)
-                .filter(lot -> lot.stockKg().isPresent() && kg > lot.stockKg().getAsDouble() + 1e-9)
-                .ifPresent(lot -> findings.add(new Finding(
-                        Finding.Weight.CAUTION,
-                        String.format(
-                                Locale.ROOT,
-                                "%s lot %s: %.2f kg wanted, %.2f kg in store",
-                                lot.variety(),
-                                id,
-                                kg,
-                                lot.stockKg().getAsDouble()),
-                        "take another lot for part of it, or brew less"))));
-        return findings;
+        return gyle.withFindings(GyleNotes.of(gyle, brewery.catalogue()));
     }
 
     /**
@@ -340,17 +311,19 @@ public final class Brew {
     }
 
     private Scaler.Options options() {
-        return new Scaler.Options(brewery.alphaMethodFactors(), insist);
+        return new Scaler.Options(brewery.alphaMethodFactors(), order.insist());
     }
 
     private Plant place() {
-        return brewery.plant(plant.orElseThrow(() -> new IllegalArgumentException(recipe.name()
-                + ": expected a plant to brew on, such as on(\"" + brewery.firstPlant() + "\"), found none")));
+        return brewery.plant(order.plant()
+                .orElseThrow(() -> new IllegalArgumentException(recipe.name()
+                        + ": expected a plant to brew on, such as on(\"" + brewery.firstPlant() + "\"), found none")));
     }
 
     private double amount() {
-        return litres.orElseThrow(() -> new IllegalArgumentException(
-                recipe.name() + ": expected a brew length, such as length(\"30 brl\"), found none"));
+        return order.litres()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        recipe.name() + ": expected a brew length, such as length(\"30 brl\"), found none"));
     }
 
     /**
@@ -377,7 +350,7 @@ public final class Brew {
      * @return empty where none was given
      */
     public Optional<LocalDate> day() {
-        return day;
+        return order.day();
     }
 
     /**
@@ -386,6 +359,6 @@ public final class Brew {
      * @return empty where neither was given
      */
     public Optional<LocalDate> dutyDay() {
-        return dutyDay.or(() -> day);
+        return order.dutyDay().or(order::day);
     }
 }

@@ -1,6 +1,7 @@
 package costrel.brewery;
 
 import costrel.cost.Container;
+import costrel.cost.ContainerCharges;
 import costrel.cost.DutySchedule;
 import costrel.cost.PackageItem;
 import costrel.cost.PriceList;
@@ -17,6 +18,8 @@ import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.recipe.Resolver;
 import costrel.scaling.Scaler;
+import costrel.stock.StockLedger;
+import costrel.stock.UnitCost;
 import costrel.tables.BrewerySettings;
 import costrel.tables.Loaded;
 import costrel.tables.TableProblems;
@@ -24,6 +27,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -49,6 +53,9 @@ import org.joda.money.CurrencyUnit;
  * @param alphaMethodFactors factors between alpha methods that the brewery states
  * @param assumed defaults that its files left to the library, in words
  * @param listPrices what it sells at, and how much of it in a year
+ * @param stock receipts and issues of its store; empty where it keeps no ledger here
+ * @param standardCosts set costs of goods with the day each begins
+ * @param containerCharges loss of containers and fees on packaging by weight
  */
 public record Brewery(
         BrewerySettings settings,
@@ -66,7 +73,10 @@ public record Brewery(
         HouseRules hopRules,
         AlphaMethodFactors alphaMethodFactors,
         List<String> assumed,
-        List<ListPrice> listPrices) {
+        List<ListPrice> listPrices,
+        Optional<StockLedger> stock,
+        List<UnitCost> standardCosts,
+        ContainerCharges containerCharges) {
 
     /**
      * Opens a folder.
@@ -186,5 +196,6 @@ public record Brewery(
         plans = ordered(plans);
         assumed = List.copyOf(assumed);
         listPrices = List.copyOf(listPrices);
+        standardCosts = List.copyOf(standardCosts);
     }
 }

@@ -3,13 +3,18 @@ package costrel.brewery;
 import costrel.cost.Batch;
 import costrel.cost.BillGroup;
 import costrel.cost.BillLine;
+import costrel.cost.CostBasis;
 import costrel.cost.CostOptions;
 import costrel.cost.CostSheet;
 import costrel.cost.Coster;
 import costrel.cost.PackUnit;
 import costrel.cost.PackagingShare;
+import costrel.cost.StockBasis;
 import costrel.recipe.Recipe;
 import costrel.scaling.Gyle;
+import costrel.stock.StockLedger;
+import costrel.stock.Valuation;
+import costrel.tables.CostSettings;
 import costrel.wort.Gravity;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -38,7 +43,42 @@ final class Costing {
                 brewery.packages(),
                 brewery.duty(),
                 brewery.production(),
-                CostOptions.in(brewery.currency()));
+                options(brewery, brew, day));
+    }
+
+    private static CostOptions options(Brewery brewery, Brew brew, LocalDate day) {
+        CostSettings settings = brewery.settings().costing();
+        return new CostOptions(
+                brewery.currency(),
+                Map.of(),
+                settings.claimRelief(),
+                Optional.empty(),
+                Map.of(),
+                stock(brewery, brew.basis(), day),
+                settings.yearVolume(),
+                brewery.containerCharges(),
+                settings.normalLossShare());
+    }
+
+    /** The store that the gyle draws from; empty for replacement, which goes by the price lists of the day. */
+    private static Optional<StockBasis> stock(Brewery brewery, CostBasis basis, LocalDate day) {
+        if (basis == CostBasis.REPLACEMENT) {
+            return Optional.empty();
+        }
+        StockLedger ledger = brewery.stock()
+                .orElseThrow(() -> new IllegalArgumentException("cost basis " + basis.label()
+                        + ": expected receipts and issues in stock.csv to cost by, found none;"
+                        + " replacement costs by the price lists of the day"));
+        return Optional.of(new StockBasis(ledger.until(day), valuation(brewery, basis)));
+    }
+
+    private static Valuation valuation(Brewery brewery, CostBasis basis) {
+        return switch (basis) {
+            case FIFO -> Valuation.FIFO;
+            case AVERAGE -> Valuation.AVERAGE_PERPETUAL;
+            case PERIODIC_AVERAGE -> Valuation.AVERAGE_PERIODIC;
+            case STANDARD, REPLACEMENT -> Valuation.standardCost(brewery.standardCosts());
+        };
     }
 
     static Batch batch(Brewery brewery, Gyle gyle, LocalDate day, LocalDate dutyDay) {

@@ -1,6 +1,7 @@
 package costrel.brewery;
 
 import costrel.cost.Container;
+import costrel.cost.ContainerCharges;
 import costrel.cost.DutySchedule;
 import costrel.cost.PackageItem;
 import costrel.cost.PriceList;
@@ -156,7 +157,10 @@ final class FolderReader {
                 hopRules,
                 factors,
                 assumed,
-                listPrices));
+                listPrices,
+                Optional.empty(),
+                List.of(),
+                ContainerCharges.none()));
     }
 
     private Map<String, Recipe> recipes(Catalogue catalogue, Map<String, Plant> plants) {

@@ -1,12 +1,14 @@
 package costrel.brewery;
 
 import costrel.cost.ContainerCost;
+import costrel.cost.CostBasis;
 import costrel.cost.CostSheet;
 import costrel.measure.Share;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.stream.Collectors;
 
 /** The terms that a person states in words: shares, days, and the containers of a sheet by name. */
@@ -44,6 +46,17 @@ final class Terms {
             throw new IllegalArgumentException(
                     "day: expected a date, year first, such as 2026-11-25, found '" + text + "'", e);
         }
+    }
+
+    static CostBasis basis(String text) {
+        for (CostBasis basis : CostBasis.values()) {
+            if (Names.folded(basis.label()).equals(Names.folded(text))) {
+                return basis;
+            }
+        }
+        throw new IllegalArgumentException("cost basis: expected one of "
+                + Arrays.stream(CostBasis.values()).map(CostBasis::label).collect(Collectors.joining(", "))
+                + "; found '" + text + "'");
     }
 
     /** A container of a sheet; another is refused and those there are named. */

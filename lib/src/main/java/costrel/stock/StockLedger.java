@@ -2,6 +2,7 @@ package costrel.stock;
 
 import costrel.recipe.Names;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -68,6 +69,20 @@ public final class StockLedger {
         List<Movement> all = new ArrayList<>(movements);
         all.addAll(more);
         return new StockLedger(currency, all);
+    }
+
+    /**
+     * The same ledger as it stood at the end of a day.
+     *
+     * @param day the day
+     * @return its movements up to that day, that day's among them
+     */
+    public StockLedger until(LocalDate day) {
+        return new StockLedger(
+                currency,
+                movements.stream()
+                        .filter(movement -> !movement.day().isAfter(day))
+                        .toList());
     }
 
     /**

@@ -10,8 +10,10 @@ import org.joda.money.CurrencyUnit;
  * @param currency what its sheets are in
  * @param country whose duty tables apply
  * @param vat value added tax as a fraction, 0 or more; 0.2 for 20 %
+ * @param costing how its cost sheets are made
  */
-public record BrewerySettings(String name, CurrencyUnit currency, String country, BigDecimal vat) {
+public record BrewerySettings(
+        String name, CurrencyUnit currency, String country, BigDecimal vat, CostSettings costing) {
 
     public BrewerySettings {
         if (vat.signum() < 0 || vat.compareTo(BigDecimal.ONE) > 0) {

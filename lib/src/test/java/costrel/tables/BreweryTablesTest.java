@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.cost.Container;
 import costrel.cost.ContainerKind;
+import costrel.cost.CostBasis;
 import costrel.cost.Pack;
 import costrel.cost.PackUnit;
 import costrel.cost.PackageItem;
@@ -14,6 +15,7 @@ import costrel.cost.PriceRow;
 import costrel.cost.Rate;
 import costrel.cost.RateBasis;
 import costrel.cost.RateGroup;
+import costrel.cost.YearVolume;
 import costrel.hops.AlphaMethod;
 import costrel.hops.HopAnalysis;
 import costrel.hops.HopForm;
@@ -29,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -201,6 +204,32 @@ class BreweryTablesTest {
         assertEquals("UK", settings.country());
         assertEquals(CurrencyUnit.GBP, settings.currency());
         assertEquals(0, new BigDecimal("0.2").compareTo(settings.vat()));
+        assertEquals(CostSettings.USUAL, settings.costing());
+    }
+
+    @Test
+    void how_a_brewery_wants_its_cost_sheets() {
+        CostSettings costing = BrewerySettingsReader.read(table("""
+                        property,value
+                        name,Cresset
+                        currency,USD
+                        country,United States
+                        VAT,0 %
+                        cost basis,weighted average
+                        claim relief,no
+                        normal loss,4.5 %
+                        beer made in the year,4500 hL
+                        beer released so far,120.5 hL
+                        exchange rate age,30 d
+                        """)).orThrow().costing();
+        assertEquals(CostBasis.AVERAGE, costing.basis());
+        assertFalse(costing.claimRelief());
+        assertEquals(
+                0, new BigDecimal("0.045").compareTo(costing.normalLossShare().orElseThrow()));
+        YearVolume year = costing.yearVolume().orElseThrow();
+        assertEquals(0, new BigDecimal("4500").compareTo(year.annualHl()));
+        assertEquals(0, new BigDecimal("120.5").compareTo(year.alreadyHl()));
+        assertEquals(OptionalInt.of(30), costing.exchangeRateAgeDays());
     }
 
     @Test
