@@ -57,7 +57,8 @@ final class Costing {
                 stock(brewery, brew.basis(), day),
                 settings.yearVolume(),
                 brewery.containerCharges(),
-                settings.normalLossShare());
+                settings.normalLossShare(),
+                settings.unsoldShare());
     }
 
     /** The store that the gyle draws from; empty for replacement, which goes by the price lists of the day. */

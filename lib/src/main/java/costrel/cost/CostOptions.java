@@ -19,6 +19,7 @@ import org.joda.money.CurrencyUnit;
  * @param containerCharges loss of containers and fees by weight
  * @param normalLossShare the share of what is collected that normally doesn't reach the racking, 0 to less than 1: what is
  *     lost beyond it is expensed and not in the pint; empty to let the beer that is sold carry all losses
+ * @param unsoldShare the share of what can be sold that never is: returned, given away, out of date; 0 to less than 1
  */
 public record CostOptions(
         CurrencyUnit currency,
@@ -29,7 +30,8 @@ public record CostOptions(
         Optional<StockBasis> stock,
         Optional<YearVolume> yearVolume,
         ContainerCharges containerCharges,
-        Optional<BigDecimal> normalLossShare) {
+        Optional<BigDecimal> normalLossShare,
+        BigDecimal unsoldShare) {
 
     public CostOptions {
         purchaseQuantities = Map.copyOf(purchaseQuantities);
@@ -37,10 +39,13 @@ public record CostOptions(
         statedDiscount.ifPresent(
                 discount -> Figures.zeroOrMore("stated discount", discount, " per litre of pure alcohol"));
         orders = Map.copyOf(orders);
-        if (normalLossShare.isPresent()
-                && Figures.zeroOrMore("normal loss", normalLossShare.get(), "").compareTo(BigDecimal.ONE) >= 0) {
-            throw new IllegalArgumentException(
-                    "normal loss: expected a share under 1, found " + Figures.plain(normalLossShare.get()));
+        normalLossShare.ifPresent(share -> underOne("normal loss", share));
+        underOne("unsold", unsoldShare);
+    }
+
+    private static void underOne(String what, BigDecimal share) {
+        if (Figures.zeroOrMore(what, share, "").compareTo(BigDecimal.ONE) >= 0) {
+            throw new IllegalArgumentException(what + ": expected a share under 1, found " + Figures.plain(share));
         }
     }
 
@@ -66,7 +71,8 @@ public record CostOptions(
                 Optional.empty(),
                 Optional.empty(),
                 ContainerCharges.none(),
-                Optional.empty());
+                Optional.empty(),
+                BigDecimal.ZERO);
     }
 
     /**
@@ -95,7 +101,8 @@ public record CostOptions(
                 Optional.of(basis),
                 yearVolume,
                 containerCharges,
-                normalLossShare);
+                normalLossShare,
+                unsoldShare);
     }
 
     /**
@@ -114,7 +121,8 @@ public record CostOptions(
                 stock,
                 Optional.of(volume),
                 containerCharges,
-                normalLossShare);
+                normalLossShare,
+                unsoldShare);
     }
 
     /**
@@ -133,7 +141,8 @@ public record CostOptions(
                 stock,
                 yearVolume,
                 charges,
-                normalLossShare);
+                normalLossShare,
+                unsoldShare);
     }
 
     /**
@@ -152,7 +161,8 @@ public record CostOptions(
                 stock,
                 yearVolume,
                 containerCharges,
-                normalLossShare);
+                normalLossShare,
+                unsoldShare);
     }
 
     /**
@@ -171,6 +181,27 @@ public record CostOptions(
                 stock,
                 yearVolume,
                 containerCharges,
-                Optional.of(share));
+                Optional.of(share),
+                unsoldShare);
+    }
+
+    /**
+     * The same with beer that can be sold and never is.
+     *
+     * @param share the share of what can be sold
+     * @return the options with it
+     */
+    public CostOptions withUnsold(BigDecimal share) {
+        return new CostOptions(
+                currency,
+                purchaseQuantities,
+                claimRelief,
+                statedDiscount,
+                orders,
+                stock,
+                yearVolume,
+                containerCharges,
+                normalLossShare,
+                share);
     }
 }

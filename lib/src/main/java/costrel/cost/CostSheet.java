@@ -14,7 +14,7 @@ import org.joda.money.Money;
  *
  * @param batch what was costed
  * @param run the containers that were filled
- * @param yieldChain from collected to saleable
+ * @param yieldChain from collected to sold
  * @param gyleLines the lines before packaging, in the order of {@link CostGroup}
  * @param gyleCost their sum
  * @param containers each container type that was filled, in the plan's order; their gyle shares sum to the gyle's cost
@@ -92,6 +92,15 @@ public record CostSheet(
      */
     public BigDecimal pencePerPint() {
         return pence(unroundedPerPint(), total.getCurrencyUnit());
+    }
+
+    /**
+     * What a pint that is sold bears: the same as a saleable pint unless some of those are never sold. Unrounded.
+     *
+     * @return money, to 34 digits
+     */
+    public BigDecimal unroundedPerPintSold() {
+        return total.getAmount().multiply(Container.PINT_L).divide(yieldChain.soldL(), Figures.SHOWN);
     }
 
     /**

@@ -89,7 +89,7 @@ public final class Coster {
         return new CostSheet(
                 batch,
                 run,
-                YieldChain.of(batch, run),
+                YieldChain.of(batch, run, options.unsoldShare()),
                 gyleLines,
                 gyleCost,
                 containers,

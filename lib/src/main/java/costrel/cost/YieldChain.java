@@ -1,10 +1,11 @@
 package costrel.cost;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * From the fermenting vessel to what can be sold, in litres at 20 °C: each step is the one before less its loss.
+ * From the fermenting vessel to what is sold, in litres at 20 °C: each step is the one before less its loss.
  *
  * @param collectedL cold wort collected
  * @param rackedL beer racked; the rest stays in FV, tank and dry hops
@@ -12,6 +13,7 @@ import java.util.List;
  * @param leftL left after the smallest container of the plan
  * @param packagedL in full containers
  * @param sedimentL in them, but can't be sold
+ * @param unsoldL can be sold, but never is
  */
 public record YieldChain(
         BigDecimal collectedL,
@@ -19,7 +21,8 @@ public record YieldChain(
         BigDecimal fillLossL,
         BigDecimal leftL,
         BigDecimal packagedL,
-        BigDecimal sedimentL) {
+        BigDecimal sedimentL,
+        BigDecimal unsoldL) {
 
     /**
      * One step of the chain.
@@ -31,7 +34,7 @@ public record YieldChain(
      */
     public record Step(String label, BigDecimal litres, BigDecimal lossL, String lostIn) {}
 
-    static YieldChain of(Batch batch, PackagingRun run) {
+    static YieldChain of(Batch batch, PackagingRun run, BigDecimal unsoldShare) {
         BigDecimal sedimentL =
                 run.filled().stream().map(PackagingRun.Filled::sedimentL).reduce(BigDecimal.ZERO, BigDecimal::add);
         return new YieldChain(
@@ -40,7 +43,8 @@ public record YieldChain(
                 run.fillLossL(),
                 run.leftL(),
                 run.packagedL(),
-                sedimentL);
+                sedimentL,
+                run.packagedL().subtract(sedimentL).multiply(unsoldShare));
     }
 
     /**
@@ -62,16 +66,29 @@ public record YieldChain(
     }
 
     /**
+     * Beer that is sold.
+     *
+     * @return litres: what can be sold less what never is
+     */
+    public BigDecimal soldL() {
+        return saleableL().subtract(unsoldL);
+    }
+
+    /**
      * The chain, step by step.
      *
-     * @return from collected to saleable
+     * @return from collected to saleable, and to sold where some of it never is
      */
     public List<Step> steps() {
-        return List.of(
+        List<Step> steps = new ArrayList<>(List.of(
                 new Step("collected", collectedL, BigDecimal.ZERO, ""),
                 new Step("racked", rackedL, collectedL.subtract(rackedL), "FV, tank and dry hops"),
                 new Step("filled", rackedL.subtract(fillLossL), fillLossL, "filling"),
                 new Step("packaged", packagedL, leftL, "left after the smallest container"),
-                new Step("saleable", saleableL(), sedimentL, "sediment"));
+                new Step("saleable", saleableL(), sedimentL, "sediment")));
+        if (unsoldL.signum() > 0) {
+            steps.add(new Step("sold", soldL(), unsoldL, "returned, given away or out of date"));
+        }
+        return List.copyOf(steps);
     }
 }

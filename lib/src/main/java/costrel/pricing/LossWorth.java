@@ -11,11 +11,11 @@ import java.util.Optional;
 /**
  * What one point of loss is worth at one step of the yield chain: one per cent of what comes into the step. The gyle is made
  * and paid for whatever is lost of it. Packaging and duty go with the beer that is put into containers, so that they are
- * spread anew only over what sediment leaves. Beer is reckoned by the litre here, not by whole containers.
+ * spread anew only over what sediment leaves and what is sold. Beer is reckoned by the litre here, not by whole containers.
  *
  * @param lostIn where the beer is lost
  * @param lossShare what is lost there now, as a share of what comes in
- * @param onePointMorePerPint how much dearer a pint is with one point more of loss, money, unrounded
+ * @param onePointMorePerPint how much dearer a pint that is sold is with one point more of loss, money, unrounded
  * @param onePointLessPerPint how much cheaper a pint is with one point less, money, unrounded; empty where less than one
  *     point is lost
  */
@@ -28,20 +28,21 @@ public record LossWorth(
      * What a point of each loss is worth.
      *
      * @param sheet a cost sheet
-     * @return a row for each step of the yield chain, from the fermenting vessel to sediment
+     * @return a row for each step of the yield chain, from the fermenting vessel to what is sold
      * @throws IllegalArgumentException when a step leaves no more than a point of the beer
      */
     public static List<LossWorth> of(CostSheet sheet) {
         List<YieldChain.Step> steps = sheet.yieldChain().steps();
         List<LossWorth> rows = new ArrayList<>();
         for (int i = 1; i < steps.size(); i++) {
-            boolean lastStep = i == steps.size() - 1;
-            BigDecimal spread = lastStep
-                    ? sheet.unroundedPerPint()
+            boolean packaged = steps.get(i - 1).label().equals("packaged")
+                    || steps.get(i - 1).label().equals("saleable");
+            BigDecimal spread = packaged
+                    ? sheet.unroundedPerPintSold()
                     : sheet.gyleCost()
                             .getAmount()
                             .multiply(Container.PINT_L)
-                            .divide(sheet.yieldChain().saleableL(), Figures.WORKING);
+                            .divide(sheet.yieldChain().soldL(), Figures.WORKING);
             rows.add(row(
                     steps.get(i).lostIn(),
                     steps.get(i - 1).litres(),

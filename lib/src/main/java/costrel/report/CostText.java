@@ -45,7 +45,7 @@ public final class CostText {
             List<CostLine> lines = new ArrayList<>(container.lines());
             text.append(container(container, lines));
         }
-        text.append(containers(sheet)).append(yieldChain(sheet.yieldChain()));
+        text.append(containers(sheet)).append(yieldChain(sheet.yieldChain())).append(sold(sheet));
         for (ContainerCost container : sheet.containers()) {
             if (container.count() > 0) {
                 text.append(Figures.folded(duty(container.duty()), 2, WIDTH));
@@ -192,6 +192,17 @@ public final class CostText {
             }
         }
         return table.text(2);
+    }
+
+    /** What a pint that is sold bears, where some that can be sold never is. */
+    private static String sold(CostSheet sheet) {
+        if (sheet.yieldChain().unsoldL().signum() == 0) {
+            return "";
+        }
+        CurrencyUnit currency = sheet.total().getCurrencyUnit();
+        return "  a pint that is sold bears " + MoneyWords.coinsOf(currency, sheet.unroundedPerPintSold()) + " "
+                + MoneyWords.coins(currency) + ", one that could be sold "
+                + sheet.pencePerPint().toPlainString() + "\n";
     }
 
     private static String duty(DutyFigure duty) {

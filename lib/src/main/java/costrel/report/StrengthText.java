@@ -66,7 +66,7 @@ public final class StrengthText {
         CurrencyUnit currency = sheet.total().getCurrencyUnit();
         String sign = MoneyWords.sign(currency);
         String coins = MoneyWords.coins(currency);
-        BigDecimal hl = sheet.yieldChain().saleableL().movePointLeft(2);
+        BigDecimal hl = sheet.yieldChain().soldL().movePointLeft(2);
         TextTable lines = TextTable.of(
                 "lost in",
                 "#now %",
@@ -91,7 +91,7 @@ public final class StrengthText {
                             .orElse(""));
         }
         return sheet.batch().beer() + ", what one point of each loss is worth on "
-                + hl.setScale(2, RoundingMode.HALF_UP).toPlainString() + " hL that can be sold\n" + lines.text(2)
+                + hl.setScale(2, RoundingMode.HALF_UP).toPlainString() + " hL that are sold\n" + lines.text(2)
                 + Figures.folded("a point is one per cent of what comes into the step", 2, WIDTH)
                 + PricingText.care();
     }

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import org.joda.money.CurrencyUnit;
 
 /**
- * Reads brewery.csv: property, value. Name, currency, country and VAT are stated; cost basis, claim relief, normal loss, beer
+ * Reads brewery.csv: property, value. Name, currency, country and VAT are stated; cost basis, claim relief, normal loss, unsold, beer
  * made in the year, beer released so far and exchange rate age may be.
  */
 public final class BrewerySettingsReader {
@@ -20,13 +20,14 @@ public final class BrewerySettingsReader {
     private static final String BASIS = "cost basis";
     private static final String RELIEF = "claim relief";
     private static final String NORMAL_LOSS = "normal loss";
+    private static final String UNSOLD = "unsold";
     private static final String YEAR = "beer made in the year";
     private static final String RELEASED = "beer released so far";
     private static final String RATE_AGE = "exchange rate age";
 
     private static final CellKind<String> PROPERTY = CellKind.word(
             "a property of a brewery",
-            List.of("name", "currency", "country", VAT, BASIS, RELIEF, NORMAL_LOSS, YEAR, RELEASED, RATE_AGE));
+            List.of("name", "currency", "country", VAT, BASIS, RELIEF, NORMAL_LOSS, UNSOLD, YEAR, RELEASED, RATE_AGE));
     private static final CellKind<CostBasis> BASES = CellKind.oneOf(CostBasis.values(), CostBasis::label);
     private static final CellKind<Integer> WHOLE_DAYS = CellKind.of("whole days such as 30 d", text -> {
         double days = Cells.DAYS.read(text);
@@ -71,8 +72,8 @@ public final class BrewerySettingsReader {
     private static Optional<CostSettings> costing(Properties brewery) {
         Optional<CostBasis> basis = brewery.may(BASIS, BASES);
         Optional<Boolean> relief = brewery.may(RELIEF, Cells.YES_NO);
-        Optional<BigDecimal> normalLoss =
-                brewery.may(NORMAL_LOSS, Exact.PERCENT).map(percent -> percent.movePointLeft(2));
+        Optional<BigDecimal> normalLoss = share(brewery, NORMAL_LOSS);
+        Optional<BigDecimal> unsold = share(brewery, UNSOLD);
         OptionalDouble made = brewery.mayFigure(YEAR, Cells.LITRES);
         OptionalDouble released = brewery.mayFigure(RELEASED, Cells.LITRES);
         Optional<Integer> age = brewery.may(RATE_AGE, WHOLE_DAYS);
@@ -86,8 +87,13 @@ public final class BrewerySettingsReader {
                 basis.orElse(CostSettings.USUAL.basis()),
                 relief.orElse(CostSettings.USUAL.claimRelief()),
                 normalLoss,
+                unsold.orElse(CostSettings.USUAL.unsoldShare()),
                 year,
                 age.map(OptionalInt::of).orElseGet(OptionalInt::empty)));
+    }
+
+    private static Optional<BigDecimal> share(Properties brewery, String property) {
+        return brewery.may(property, Exact.PERCENT).map(percent -> percent.movePointLeft(2));
     }
 
     private static BigDecimal hectolitres(double litres) {

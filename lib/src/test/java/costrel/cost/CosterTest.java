@@ -108,6 +108,10 @@ class CosterTest {
     }
 
     private static CostSheet sheet(List<BillLine> bill, List<PackagingShare> packaging) {
+        return sheet(bill, packaging, CostOptions.in(GBP));
+    }
+
+    private static CostSheet sheet(List<BillLine> bill, List<PackagingShare> packaging, CostOptions options) {
         return Coster.cost(
                 batch(bill, packaging),
                 PriceList.of(priceRows()),
@@ -115,7 +119,7 @@ class CosterTest {
                 packages(),
                 uk(),
                 made(BREWED, A_420),
-                CostOptions.in(GBP));
+                options);
     }
 
     private static String values(List<CostLine> lines) {
@@ -165,6 +169,20 @@ class CosterTest {
         // 1077.86 × 0.56826125 / (818.2962 + 130.5) = 0.645561.
         assertEquals(Money.parse("GBP 1077.86"), sheet.total());
         assertFigure("64.56", sheet.pencePerPint());
+    }
+
+    @Test
+    void the_pint_that_is_sold_bears_the_pint_that_never_is() {
+        CostSheet sheet = sheet(bill(), ninetyTen(), CostOptions.in(GBP).withUnsold(dec("0.02")));
+        YieldChain.Step last = sheet.yieldChain().steps().get(5);
+        // 948.7962 L can be sold: 18.975924 L never are; 1077.86 × 0.56826125 / 929.820276 = 0.658736.
+        assertEquals("sold", last.label());
+        assertFigure("929.820276", last.litres());
+        assertFigure("18.975924", last.lossL());
+        assertFigure("64.56", sheet.pencePerPint());
+        assertFigure("65.87", CostSheet.pence(sheet.unroundedPerPintSold(), GBP));
+        assertRefused(
+                "unsold: expected a share under 1", () -> CostOptions.in(GBP).withUnsold(BigDecimal.ONE));
     }
 
     @Test

@@ -194,6 +194,10 @@ final class Given {
             BigDecimal madeHl) {
 
         CostSheet sheet() {
+            return sheet(CostOptions.in(GBP));
+        }
+
+        CostSheet sheet(CostOptions options) {
             Batch batch = new Batch(
                     "Dray Bitter",
                     DAY,
@@ -217,7 +221,7 @@ final class Given {
                     packages,
                     UK,
                     new ProductionYears(Map.of(ProductionYears.yearOf(DAY).minusYears(1), madeHl)),
-                    CostOptions.in(GBP));
+                    options);
         }
 
         Gyle at(String otherStrength) {

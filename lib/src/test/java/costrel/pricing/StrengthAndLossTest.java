@@ -1,5 +1,6 @@
 package costrel.pricing;
 
+import static costrel.pricing.Given.GBP;
 import static costrel.pricing.Given.assertFigure;
 import static costrel.pricing.Given.assertNear;
 import static costrel.pricing.Given.assertRefused;
@@ -10,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.cost.Container;
+import costrel.cost.CostOptions;
 import costrel.cost.CostSheet;
 import costrel.cost.PackagingShare;
 import java.math.BigDecimal;
@@ -132,5 +134,26 @@ class StrengthAndLossTest {
                 rows.stream().map(LossWorth::lostIn).toList());
         assertTrue(rows.get(2).onePointLessPerPint().isEmpty());
         assertTrue(rows.get(3).onePointMorePerPint().compareTo(rows.get(1).onePointMorePerPint()) > 0);
+    }
+
+    @Test
+    void a_point_that_is_never_sold_is_worth_what_costing_it_anew_says() {
+        CostSheet now = bitter().sheet(CostOptions.in(GBP).withUnsold(dec("0.03")));
+        CostSheet more = bitter().sheet(CostOptions.in(GBP).withUnsold(dec("0.04")));
+        List<LossWorth> rows = LossWorth.of(now);
+        LossWorth unsold = rows.get(4);
+        assertEquals("returned, given away or out of date", unsold.lostIn());
+        assertFigure("0.03", unsold.lossShare());
+        assertNear(
+                more.unroundedPerPintSold().subtract(now.unroundedPerPintSold()),
+                unsold.onePointMorePerPint(),
+                LAST_DIGIT,
+                "more");
+        // All beer that is sold bears what is not: earlier points weigh 1 / 0.97 of what they did.
+        assertNear(
+                LossWorth.of(bitter().sheet()).get(0).onePointMorePerPint(),
+                rows.get(0).onePointMorePerPint().multiply(dec("0.97")),
+                LAST_DIGIT,
+                "tank");
     }
 }

@@ -218,6 +218,7 @@ class BreweryTablesTest {
                         cost basis,weighted average
                         claim relief,no
                         normal loss,4.5 %
+                        unsold,2 %
                         beer made in the year,4500 hL
                         beer released so far,120.5 hL
                         exchange rate age,30 d
@@ -226,6 +227,7 @@ class BreweryTablesTest {
         assertFalse(costing.claimRelief());
         assertEquals(
                 0, new BigDecimal("0.045").compareTo(costing.normalLossShare().orElseThrow()));
+        assertEquals(0, new BigDecimal("0.02").compareTo(costing.unsoldShare()));
         YearVolume year = costing.yearVolume().orElseThrow();
         assertEquals(0, new BigDecimal("4500").compareTo(year.annualHl()));
         assertEquals(0, new BigDecimal("120.5").compareTo(year.alreadyHl()));
