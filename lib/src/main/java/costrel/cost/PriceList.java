@@ -196,12 +196,33 @@ public final class PriceList {
     }
 
     /**
-     * Quantity breaks out of order: a larger least order that costs more a unit than a smaller one of the same supplier
-     * and currency on the same days.
+     * Two prices of one supplier of which the one for a larger order costs more a unit.
      *
-     * @return a finding for each such pair, in file order
+     * @param less the row for the smaller order
+     * @param more the row for the larger one
      */
-    public List<CostFinding> breaksOutOfOrder() {
+    public record Break(PriceRow less, PriceRow more) {
+
+        /**
+         * What to say about it.
+         *
+         * @return item, supplier, the larger least order and both origins
+         */
+        public String text() {
+            return more.item() + " from " + more.supplier() + ": the price for " + Figures.plain(more.minimumQuantity())
+                    + " " + more.pack().unit().label() + " or more (" + more.origin()
+                    + ") is dearer than that for less (" + less.origin() + ")";
+        }
+    }
+
+    /**
+     * Quantity breaks out of order: a larger least order that costs more a unit than a smaller one of the same supplier
+     * and currency on the same days. Contracts are no breaks, and a pack that holds more than the larger order isn't
+     * a smaller one.
+     *
+     * @return such pairs, at most one for each row; empty where larger orders are never dearer
+     */
+    public List<Break> breaksOutOfOrder() {
         return PriceBreaks.outOfOrder(this);
     }
 

@@ -1,9 +1,9 @@
 package costrel.tables;
 
 import costrel.cost.Pack;
-import costrel.cost.PackUnit;
 import costrel.cost.PriceList;
 import costrel.cost.PriceRow;
+import costrel.cost.PriceVat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,13 +12,25 @@ import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
- * Reads a price list: item, supplier, pack, price, currency, valid from, valid until, minimum quantity, delivery. A price is that of
- * the pack; one such as £12.40/kg is that of a kilogram, and the pack may then be left blank.
+ * Reads a price list: item, supplier, pack, price, currency, valid from, valid until, minimum quantity, delivery, VAT,
+ * price with VAT, VAT recoverable, contract quantity. A price is that of the pack; one such as £12.40/kg is that of a kilogram, and
+ * the pack may then be left blank.
  */
 public final class PriceReader {
 
     private static final Columns COLUMNS = Columns.required("item", "supplier", "price", "valid from")
-            .optional("pack", "currency", "valid until", "minimum quantity", "delivery");
+            .optional(
+                    "pack",
+                    "currency",
+                    "valid until",
+                    "minimum quantity",
+                    "delivery",
+                    "VAT",
+                    "price with VAT",
+                    "VAT recoverable",
+                    "contract quantity");
+
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private static final String ORIGIN_SEPARATOR = ":";
 
@@ -28,8 +40,8 @@ public final class PriceReader {
     private record Offer(Pack pack, BigDecimal price, CurrencyUnit currency) {}
 
     /**
-     * Reads the list. Two of its rows that both apply are a problem; whether rows of two lists do is for
-     * {@link PriceList#overlaps}.
+     * Reads the list. Two of its rows that both apply are a problem, and so is a larger order that costs more a unit; whether
+     * rows of two lists do so is for {@link PriceList#overlaps} and {@link PriceList#breaksOutOfOrder}.
      *
      * @param source the file
      * @return the rows in file order, or what is wrong
@@ -40,7 +52,8 @@ public final class PriceReader {
             for (CsvRow row : table) {
                 price(row, source.name() + ORIGIN_SEPARATOR + row.line()).ifPresent(rows::add);
             }
-            PriceList.of(rows).overlaps().forEach(overlap -> {
+            PriceList list = PriceList.of(rows);
+            list.overlaps().forEach(overlap -> {
                 long first = line(overlap.first());
                 long second = line(overlap.second());
                 table.problems()
@@ -52,6 +65,13 @@ public final class PriceReader {
                                         + overlap.second().supplier() + " on line " + first + " still applies",
                                 "one price of an item, supplier, pack and minimum quantity on a day");
             });
+            list.breaksOutOfOrder()
+                    .forEach(broken -> table.problems()
+                            .add(
+                                    line(broken.more()),
+                                    "minimum quantity",
+                                    "quantity breaks out of order: " + broken.text(),
+                                    "a larger order that is no dearer by the unit"));
             return table.loaded(() -> List.copyOf(rows));
         }
     }
@@ -62,8 +82,10 @@ public final class PriceReader {
         Optional<Offer> offer = offer(row);
         Optional<LocalDate> from = row.need("valid from", Cells.DATE);
         Optional<LocalDate> until = MoneyCells.until(row, from);
-        BigDecimal least = least(row, offer);
+        BigDecimal least = quantity(row, "minimum quantity", offer).orElse(BigDecimal.ZERO);
         BigDecimal delivery = delivery(row, offer);
+        Optional<PriceVat> vat = vat(row);
+        Optional<BigDecimal> contract = quantity(row, "contract quantity", offer);
         return row.build(
                 "price",
                 () -> new PriceRow(
@@ -76,6 +98,8 @@ public final class PriceReader {
                         until,
                         least,
                         delivery,
+                        vat,
+                        contract,
                         origin));
     }
 
@@ -116,19 +140,37 @@ public final class PriceReader {
         return Optional.of(new Offer(pack, price.multiply(pack.content()), currency));
     }
 
-    private static BigDecimal least(CsvRow row, Optional<Offer> offer) {
-        Optional<Pack> least = row.may("minimum quantity", Exact.PACK);
-        if (least.isEmpty()) {
-            return BigDecimal.ZERO;
-        }
-        PackUnit unit = least.get().unit();
-        if (offer.isPresent() && offer.get().pack().unit() != unit) {
+    /** A quantity of what the row sells, in the unit of its pack. */
+    private static Optional<BigDecimal> quantity(CsvRow row, String column, Optional<Offer> offer) {
+        Optional<Pack> quantity = row.may(column, Exact.PACK);
+        if (quantity.isPresent()
+                && offer.isPresent()
+                && offer.get().pack().unit() != quantity.get().unit()) {
             row.problem(
-                    "minimum quantity",
-                    TableProblem.quoted(row.cell("minimum quantity")),
+                    column,
+                    TableProblem.quoted(row.cell(column)),
                     "a quantity in " + offer.get().pack().unit().label() + " as the pack is");
         }
-        return least.get().content();
+        return quantity.map(Pack::content);
+    }
+
+    /** The tax of a row; a price without it that can be recovered needs no rate, since nothing is done with it. */
+    private static Optional<PriceVat> vat(CsvRow row) {
+        Optional<BigDecimal> percent = row.may("VAT", Exact.PERCENT);
+        boolean included = row.may("price with VAT", Cells.YES_NO).orElse(false);
+        boolean recoverable = row.may("VAT recoverable", Cells.YES_NO).orElse(true);
+        if (percent.isPresent() && (percent.get().signum() < 0 || percent.get().compareTo(HUNDRED) > 0)) {
+            row.problem("VAT", TableProblem.quoted(row.cell("VAT")), "0 % to 100 %");
+            return Optional.empty();
+        }
+        if (row.cell("VAT").isEmpty() && (included || !recoverable)) {
+            row.problem(
+                    "VAT",
+                    "nothing",
+                    "the rate such as 20 %, since the price "
+                            + (included ? "is with VAT" : "bears VAT that can't be recovered"));
+        }
+        return percent.map(rate -> new PriceVat(rate, included, recoverable));
     }
 
     private static BigDecimal delivery(CsvRow row, Optional<Offer> offer) {

@@ -3,10 +3,10 @@ package costrel.cost;
 import static costrel.cost.Given.GBP;
 import static costrel.cost.Given.assertFigure;
 import static costrel.cost.Given.assertRefused;
-import static costrel.cost.Given.assertSays;
 import static costrel.cost.Given.day;
 import static costrel.cost.Given.dec;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -205,11 +205,34 @@ class PriceTermsTest {
                 BigDecimal.ZERO,
                 "prices.csv:9");
 
-        assertSays(
-                "the price for 1000 kg or more (prices.csv:9) is dearer than that for less (prices.csv:Ash)",
-                PriceList.of(List.of(tonne, sack)).breaksOutOfOrder());
+        assertEquals(
+                List.of("Pale malt from Ash: the price for 1000 kg or more (prices.csv:9) is dearer than that for less"
+                        + " (prices.csv:Ash)"),
+                PriceList.of(List.of(tonne, sack)).breaksOutOfOrder().stream()
+                        .map(PriceList.Break::text)
+                        .toList());
+        assertTrue(PriceList.of(List.of(tonne, by("2000", "10.00", "0")))
+                .breaksOutOfOrder()
+                .isEmpty());
+        assertFalse(PriceList.of(List.of(tonne, by("1000", "10.00", "0")))
+                .breaksOutOfOrder()
+                .isEmpty());
         assertTrue(PriceList.of(List.of(sack, malt("Birch", "19.00")))
                 .breaksOutOfOrder()
                 .isEmpty());
+    }
+
+    private static PriceRow by(String kilograms, String price, String least) {
+        return new PriceRow(
+                "Pale malt",
+                "Ash",
+                new Pack(dec(kilograms), PackUnit.KILOGRAM),
+                dec(price),
+                GBP,
+                day("2026-03-01"),
+                Optional.empty(),
+                dec(least),
+                BigDecimal.ZERO,
+                "prices.csv:" + kilograms);
     }
 }
