@@ -5,7 +5,6 @@ import costrel.cost.ContainerCharges;
 import costrel.cost.DutySchedule;
 import costrel.cost.PackageItem;
 import costrel.cost.PriceList;
-import costrel.cost.PriceRow;
 import costrel.cost.ProductionYears;
 import costrel.cost.Rate;
 import costrel.harvest.HouseRules;
@@ -38,7 +37,6 @@ import costrel.tables.NameCheck;
 import costrel.tables.PackageReader;
 import costrel.tables.PackagingPlanReader;
 import costrel.tables.PlantReader;
-import costrel.tables.PriceReader;
 import costrel.tables.ProductionReader;
 import costrel.tables.RateReader;
 import costrel.tables.RecipeReader;
@@ -53,6 +51,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -101,9 +100,9 @@ final class FolderReader {
                 byName(needed("plants.csv", PlantReader::read).orElse(List.of()), Plant::name);
         Catalogue catalogue = new Catalogue(materials, maltLots, varieties, byName(hopLots, HopLot::id), supplies);
         Map<String, Recipe> recipes = recipes(catalogue, plants);
-        PriceList prices = prices();
+        PriceList prices = PriceFolder.prices(this, OptionalInt.empty());
         List<Rate> rates = new ArrayList<>();
-        for (Path file : files(folder, "rates*.csv")) {
+        for (Path file : files("rates*.csv")) {
             take(RateReader.read(CsvSource.file(file))).ifPresent(rates::addAll);
         }
         List<PackageItem> packages = wanted("packages.csv", PackageReader::read, List::of);
@@ -182,27 +181,6 @@ final class FolderReader {
         return recipes;
     }
 
-    private PriceList prices() {
-        List<PriceRow> rows = new ArrayList<>();
-        for (Path file : files(folder, "prices*.csv")) {
-            take(PriceReader.read(CsvSource.file(file))).ifPresent(rows::addAll);
-        }
-        PriceList prices = PriceList.of(rows);
-        for (PriceList.Overlap overlap : prices.overlaps()) {
-            String origin = overlap.second().origin();
-            int colon = origin.lastIndexOf(':');
-            problems.add(new TableProblem(
-                    origin.substring(0, colon),
-                    Long.parseLong(origin.substring(colon + 1)),
-                    "valid from",
-                    overlap.second().validFrom().toString(),
-                    "a day after the price of " + overlap.first().item() + " from "
-                            + overlap.first().supplier() + " in "
-                            + overlap.first().origin() + " ends"));
-        }
-        return prices;
-    }
-
     private Map<String, Map<Container, Double>> plans(Map<String, Container> containers, Map<String, Recipe> recipes) {
         if (!exists("packaging-plans.csv")) {
             return Map.of();
@@ -239,22 +217,30 @@ final class FolderReader {
         return take(reader.apply(source(file)));
     }
 
-    private <T> T wanted(String file, Function<CsvSource, Loaded<T>> reader, Supplier<T> without) {
+    <T> T wanted(String file, Function<CsvSource, Loaded<T>> reader, Supplier<T> without) {
         return exists(file) ? take(reader.apply(source(file))).orElseGet(without) : without.get();
     }
 
-    private <T> Optional<T> take(Loaded<T> loaded) {
+    void problems(List<TableProblem> more) {
+        problems.addAll(more);
+    }
+
+    <T> Optional<T> take(Loaded<T> loaded) {
         problems.addAll(loaded.problems());
         assumed.addAll(loaded.assumed());
         return loaded.sound() ? Optional.of(loaded.orThrow()) : Optional.empty();
     }
 
-    private boolean exists(String file) {
+    boolean exists(String file) {
         return Files.exists(folder.resolve(file));
     }
 
-    private CsvSource source(String file) {
+    CsvSource source(String file) {
         return CsvSource.file(folder.resolve(file), file);
+    }
+
+    List<Path> files(String pattern) {
+        return files(folder, pattern);
     }
 
     /** Files of a folder by name, so that price lists are read in the same order everywhere. */

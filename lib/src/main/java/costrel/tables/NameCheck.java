@@ -85,6 +85,36 @@ public final class NameCheck {
     }
 
     /**
+     * Checks the suppliers and items of surcharges.csv.
+     *
+     * @param source the file
+     * @param suppliers the suppliers of the price lists
+     * @param items the items of the price lists
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> surcharges(
+            CsvSource source, Collection<String> suppliers, Collection<String> items) {
+        Known sellers = new Known("supplier of the price lists", suppliers);
+        Known goods = new Known("item of the price lists", items);
+        return checked(source, AdjustmentReader.COLUMNS, (row, problems) -> {
+            sellers.check(row, "supplier", problems);
+            goods.check(row, "item", problems);
+        });
+    }
+
+    /**
+     * Checks the suppliers of carriage.csv.
+     *
+     * @param source the file
+     * @param suppliers the suppliers of the price lists
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> carriage(CsvSource source, Collection<String> suppliers) {
+        Known sellers = new Known("supplier of the price lists", suppliers);
+        return checked(source, CarriageReader.COLUMNS, (row, problems) -> sellers.check(row, "supplier", problems));
+    }
+
+    /**
      * Checks the varieties of hop-lots.csv.
      *
      * @param source the file
