@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.recipe.GristMaterial;
+import costrel.stock.Movement;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.net.URL;
@@ -18,10 +19,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -147,6 +150,10 @@ class BadFilesTest {
                 Map.entry("surcharges", AdjustmentReader::read),
                 Map.entry("carriage", CarriageReader::read),
                 Map.entry("exchange-rates", ExchangeRateReader::read),
+                Map.entry("stock", BadFilesTest::ledger),
+                Map.entry(
+                        "standard-costs",
+                        source -> StandardCostReader.read(source, Optional.of(CurrencyUnit.GBP), Optional.empty())),
                 Map.entry("list-prices", ListPriceReader::read),
                 Map.entry("packaging-plans", PackagingPlanReader::read),
                 Map.entry("production", ProductionReader::read),
@@ -154,6 +161,12 @@ class BadFilesTest {
                 Map.entry("duty-rates", rates -> DutyReader.read(rates, reliefsSource(), factorsSource())),
                 Map.entry("duty-reliefs", reliefs -> DutyReader.read(ratesSource(), reliefs, factorsSource())),
                 Map.entry("strength-factors", factors -> DutyReader.read(ratesSource(), reliefsSource(), factors)));
+    }
+
+    /** The rows of a stock ledger, and where they are sound, the ledger that they make. */
+    private static Loaded<?> ledger(CsvSource source) {
+        Loaded<List<Movement>> rows = StockReader.read(source);
+        return rows.sound() ? StockReader.ledger(CurrencyUnit.GBP, rows.orThrow()) : rows;
     }
 
     private static CsvSource ratesSource() {
