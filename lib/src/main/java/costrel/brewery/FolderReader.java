@@ -19,6 +19,8 @@ import costrel.recipe.GristMaterial;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.recipe.Supply;
+import costrel.stock.StockLedger;
+import costrel.stock.UnitCost;
 import costrel.tables.AlphaMethodReader;
 import costrel.tables.BrewerySettings;
 import costrel.tables.BrewerySettingsReader;
@@ -55,6 +57,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
 
 /** Reads every file of a brewery's folder and gathers every fault before it gives up. */
 final class FolderReader {
@@ -100,7 +103,11 @@ final class FolderReader {
                 byName(needed("plants.csv", PlantReader::read).orElse(List.of()), Plant::name);
         Catalogue catalogue = new Catalogue(materials, maltLots, varieties, byName(hopLots, HopLot::id), supplies);
         Map<String, Recipe> recipes = recipes(catalogue, plants);
-        PriceList prices = PriceFolder.prices(this, OptionalInt.empty());
+        Optional<CurrencyUnit> currency = settings.map(BrewerySettings::currency);
+        PriceList prices = PriceFolder.prices(
+                this, settings.map(set -> set.costing().exchangeRateAgeDays()).orElseGet(OptionalInt::empty));
+        Optional<StockLedger> stock = StockFolder.ledger(this, currency);
+        List<UnitCost> standardCosts = StockFolder.standardCosts(this, currency, stock);
         List<Rate> rates = new ArrayList<>();
         for (Path file : files("rates*.csv")) {
             take(RateReader.read(CsvSource.file(file))).ifPresent(rates::addAll);
@@ -157,8 +164,8 @@ final class FolderReader {
                 factors,
                 assumed,
                 listPrices,
-                Optional.empty(),
-                List.of(),
+                stock,
+                standardCosts,
                 ContainerCharges.none()));
     }
 
