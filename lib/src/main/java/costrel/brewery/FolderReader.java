@@ -27,6 +27,7 @@ import costrel.tables.BrewerySettingsReader;
 import costrel.tables.BrewingPlanReader;
 import costrel.tables.ContainerReader;
 import costrel.tables.CsvSource;
+import costrel.tables.DutyFiles;
 import costrel.tables.GristMaterialReader;
 import costrel.tables.HopLotReader;
 import costrel.tables.HopVarietyReader;
@@ -133,10 +134,11 @@ final class FolderReader {
             problems.addAll(NameCheck.listPrices(
                     source("list-prices.csv"), recipes.keySet(), containers.keySet(), plants.keySet()));
         }
+        Map<String, DutySchedule> duties =
+                take(IngredientTables.duty(ownDuty())).orElse(Map.of());
         if (settings.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
-        Map<String, DutySchedule> duties = IngredientTables.duty();
         Optional<DutySchedule> duty = Names.find(duties, settings.get().country());
         if (duty.isEmpty()) {
             problems.add(new TableProblem(
@@ -167,6 +169,15 @@ final class FolderReader {
                 stock,
                 standardCosts,
                 ContainerCharges.none()));
+    }
+
+    private DutyFiles ownDuty() {
+        return new DutyFiles(
+                given("duty-rates.csv"),
+                given("duty-reliefs.csv"),
+                given("strength-factors.csv"),
+                given("duty-bases.csv"),
+                given("duty-rates-by-volume.csv"));
     }
 
     private Map<String, Recipe> recipes(Catalogue catalogue, Map<String, Plant> plants) {
@@ -240,6 +251,10 @@ final class FolderReader {
 
     boolean exists(String file) {
         return Files.exists(folder.resolve(file));
+    }
+
+    private Optional<CsvSource> given(String file) {
+        return exists(file) ? Optional.of(source(file)) : Optional.empty();
     }
 
     CsvSource source(String file) {

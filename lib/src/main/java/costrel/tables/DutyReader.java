@@ -9,20 +9,20 @@ import costrel.wort.StrengthFactorTable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
 
 /**
- * Reads the three tables of beer duty. duty-rates.csv: country, valid from, valid until, strength from, strength under, draught,
+ * Reads the tables of beer duty. duty-rates.csv: country, valid from, valid until, strength from, strength under, draught,
  * rate. duty-reliefs.csv: country, valid from, valid until, strength from, strength under, draught, over, up to, marginal,
- * cumulative. strength-factors.csv: name, valid from, valid until, difference from, difference to, factor. Each row has a source.
+ * cumulative. strength-factors.csv: name, valid from, valid until, difference from, difference to, factor.
+ * duty-bases.csv and duty-rates-by-volume.csv are for countries that charge by hectolitre and strength or by barrel. Each row has a
+ * source.
  */
 public final class DutyReader {
 
@@ -45,12 +45,12 @@ public final class DutyReader {
                     "name", "valid from", "difference from", "difference to", "factor", "source")
             .optional("valid until");
 
-    private static final CellKind<DraughtRule> DRAUGHT = CellKind.oneOf(DraughtRule.values(), DraughtRule::label);
+    static final CellKind<DraughtRule> DRAUGHT = CellKind.oneOf(DraughtRule.values(), DraughtRule::label);
 
     private DutyReader() {}
 
     /** A rate or a band with what the whole country must agree on. */
-    private record OfCountry<T>(String country, CurrencyUnit currency, T row) {}
+    record OfCountry<T>(String country, CurrencyUnit currency, T row) {}
 
     /** Which table a strength factor belongs to. */
     private record TableKey(String name, LocalDate validFrom, Optional<LocalDate> validUntil, String source) {}
@@ -58,60 +58,51 @@ public final class DutyReader {
     /**
      * Reads the tables of every country in them.
      *
-     * @param rates duty-rates.csv
-     * @param reliefs duty-reliefs.csv
-     * @param factors strength-factors.csv, which serves every country
-     * @return the schedule of each country by its name, or what is wrong with any of the files
+     * @param files the files
+     * @return the schedule of each country by its name and by what else it is called, or what is wrong with any of the files
      */
-    public static Loaded<Map<String, DutySchedule>> read(CsvSource rates, CsvSource reliefs, CsvSource factors) {
-        Loaded<List<OfCountry<DutyRate>>> readRates = rates(rates);
-        Loaded<List<OfCountry<ReliefBand>>> readReliefs = reliefs(reliefs);
-        Loaded<List<StrengthFactorTable>> readFactors = factors(factors);
-        List<TableProblem> problems = new ArrayList<>(readRates.problems());
-        problems.addAll(readReliefs.problems());
-        problems.addAll(readFactors.problems());
+    public static Loaded<Map<String, DutySchedule>> read(DutyFiles files) {
+        List<TableProblem> problems = new ArrayList<>();
+        DutyRows rows = rows(files, problems);
+        return problems.isEmpty() ? rows.schedules(files) : Loaded.refused(problems);
+    }
+
+    /**
+     * Reads the tables of every country in them and those that a brewery adds. For the days that its rows of a country cover they
+     * take the place of the rows of that country in the same table; its strength factors go before the others.
+     *
+     * @param files the files
+     * @param own what the brewery adds
+     * @return the schedule of each country by its name and by what else it is called, or what is wrong with any of the files
+     */
+    public static Loaded<Map<String, DutySchedule>> read(DutyFiles files, DutyFiles own) {
+        List<TableProblem> problems = new ArrayList<>();
+        DutyRows rows = rows(files, problems);
+        DutyRows added = rows(own, problems);
         if (!problems.isEmpty()) {
             return Loaded.refused(problems);
         }
-        Map<String, DutySchedule> schedules = new LinkedHashMap<>();
-        Set<String> countries = new HashSet<>();
-        for (OfCountry<DutyRate> any : readRates.orThrow()) {
-            if (!countries.add(any.country())) {
-                continue;
-            }
-            List<DutyRate> own = of(any, readRates.orThrow());
-            List<ReliefBand> bands = of(any, readReliefs.orThrow());
-            List<StrengthFactorTable> tables = readFactors.orThrow();
-            // Rates alone first, so that a refusal is told of the file that it belongs to.
-            schedule(rates, any, own, List.of(), tables, problems)
-                    .flatMap(sound -> schedule(reliefs, any, own, bands, tables, problems))
-                    .ifPresent(schedule -> schedules.put(any.country(), schedule));
-        }
-        return problems.isEmpty()
-                ? Loaded.of(Collections.unmodifiableMap(schedules), List.of())
-                : Loaded.refused(problems);
+        DutyRows all = rows.with(added, own, problems);
+        return problems.isEmpty() ? all.schedules(own) : Loaded.refused(problems);
     }
 
-    private static Optional<DutySchedule> schedule(
-            CsvSource file,
-            OfCountry<DutyRate> any,
-            List<DutyRate> rates,
-            List<ReliefBand> bands,
-            List<StrengthFactorTable> factors,
-            List<TableProblem> problems) {
-        try {
-            return Optional.of(new DutySchedule(any.country(), any.currency(), rates, bands, factors));
-        } catch (IllegalArgumentException e) {
-            problems.add(TableProblem.from(file.name(), 0, "", String.valueOf(e.getMessage())));
-            return Optional.empty();
-        }
+    private static DutyRows rows(DutyFiles files, List<TableProblem> problems) {
+        return new DutyRows(
+                rows(files.rates(), DutyReader::rates, problems),
+                rows(files.reliefs(), DutyReader::reliefs, problems),
+                rows(files.factors(), DutyReader::factors, problems),
+                rows(files.bases(), DutyByVolumeReader::bases, problems),
+                rows(files.ratesByVolume(), DutyByVolumeReader::rates, problems));
     }
 
-    private static <T> List<T> of(OfCountry<?> country, List<OfCountry<T>> rows) {
-        return rows.stream()
-                .filter(row -> row.country().equals(country.country()))
-                .map(OfCountry::row)
-                .toList();
+    private static <T> List<T> rows(
+            Optional<CsvSource> file, Function<CsvSource, Loaded<List<T>>> reader, List<TableProblem> problems) {
+        if (file.isEmpty()) {
+            return List.of();
+        }
+        Loaded<List<T>> loaded = reader.apply(file.get());
+        problems.addAll(loaded.problems());
+        return loaded.sound() ? loaded.orThrow() : List.of();
     }
 
     private static Loaded<List<OfCountry<DutyRate>>> rates(CsvSource source) {
@@ -214,7 +205,7 @@ public final class DutyReader {
     }
 
     /** Money of a duty table: a plain amount in the one currency of its country. */
-    private static Optional<Exact.Cash> cash(
+    static Optional<Exact.Cash> cash(
             CsvRow row, String column, Optional<String> country, Map<String, CurrencyUnit> currencies) {
         Optional<Exact.Cash> cash = row.need(column, Exact.CASH);
         if (cash.isEmpty()) {

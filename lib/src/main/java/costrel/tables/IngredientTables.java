@@ -9,6 +9,7 @@ import costrel.recipe.Supply;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The tables that ship with the library. Each row names its published source; a blank cell is one on which the source is silent. */
 public final class IngredientTables {
@@ -63,13 +64,32 @@ public final class IngredientTables {
     }
 
     /**
-     * Beer duty with reliefs and strength factors.
+     * Beer duty of every country in the tables, with reliefs and strength factors.
      *
-     * @return the schedule of each country by its name in the tables
+     * @return the schedule of each country by its name in the tables, and by what else it is called
      */
     public static Map<String, DutySchedule> duty() {
-        return DutyReader.read(source("duty-rates.csv"), source("duty-reliefs.csv"), source("strength-factors.csv"))
-                .orThrow();
+        return DutyReader.read(dutyFiles()).orThrow();
+    }
+
+    /**
+     * Beer duty with what a brewery adds to the tables: countries of its own, or rows that take the place of others for the days
+     * they cover.
+     *
+     * @param own the brewery's files
+     * @return the schedule of each country, or what is wrong with the brewery's files
+     */
+    public static Loaded<Map<String, DutySchedule>> duty(DutyFiles own) {
+        return DutyReader.read(dutyFiles(), own);
+    }
+
+    private static DutyFiles dutyFiles() {
+        return new DutyFiles(
+                Optional.of(source(DutyFiles.RATES)),
+                Optional.of(source(DutyFiles.RELIEFS)),
+                Optional.of(source(DutyFiles.FACTORS)),
+                Optional.of(source(DutyFiles.BASES)),
+                Optional.of(source(DutyFiles.RATES_BY_VOLUME)));
     }
 
     /** A table by its file name, as bytes on the class path or in the module. */

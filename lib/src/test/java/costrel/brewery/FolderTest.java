@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import costrel.tables.Loaded;
 import costrel.tables.TableProblem;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Faults in a brewery's folder: where they are, what was found, what was expected, and all of them at once. */
 class FolderTest {
@@ -99,6 +102,65 @@ class FolderTest {
         assertEquals(
                 "=System.exit(3)",
                 loaded.orThrow().brew("=System.exit(3)").recipe().name());
+    }
+
+    @Test
+    void another_country_is_another_pair_of_files() throws IOException {
+        copySample();
+        change("brewery.csv", "country,UK", "country,Nowhere");
+        assertTrue(Brewery.load(folder).problems().get(0).expected().contains("United States"));
+        Files.writeString(folder.resolve("duty-bases.csv"), """
+                country,charged by,strength,per volume,duty,source
+                Nowhere,hL and % vol,down to 0,down to 1,up to 0,Beer Act of Nowhere s.1
+                """);
+        Files.writeString(folder.resolve("duty-rates-by-volume.csv"), """
+                country,valid from,strength from,strength under,draught,rate,source
+                Nowhere,2026-01-01,0 %,3 %,any,10 GBP,Beer Act of Nowhere s.2
+                Nowhere,2026-01-01,3 %,,no,21 GBP,Beer Act of Nowhere s.2
+                Nowhere,2026-01-01,3 %,,yes,19 GBP,Beer Act of Nowhere s.3
+                """);
+        // 100 firkins of 40.91 − 1.6 L at 3.9 %, which counts as 3: 39.31 hL × 3 × 19 = 2240.67, up to the whole pound.
+        assertEquals(new BigDecimal("2241.00"), dutyOnTheFirkins());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "United States,United States",
+        "us,United States",
+        "Germany,Germany",
+        "Ireland,Ireland",
+        "EU,EU minimum by % vol"
+    })
+    void every_country_of_the_tables_opens(String written, String country) throws IOException {
+        copySample();
+        change("brewery.csv", "country,UK", "country," + written);
+        assertEquals(country, Brewery.open(folder).duty().country());
+    }
+
+    @Test
+    void a_country_by_pure_alcohol_is_one_file() throws IOException {
+        copySample();
+        change("brewery.csv", "country,UK", "country,Lyonesse");
+        Files.writeString(folder.resolve("duty-rates.csv"), """
+                country,valid from,strength from,draught,rate,source
+                Lyonesse,2026-01-01,0 %,any,10.00 GBP,an Act of Lyonesse
+                """);
+        // 39.31 L × 100 × 3.9 % × 10 = 1533.09
+        assertEquals(new BigDecimal("1533.09"), dutyOnTheFirkins());
+    }
+
+    private BigDecimal dutyOnTheFirkins() {
+        return Brewery.open(folder)
+                .brew("Wickgate Bitter")
+                .on("Main")
+                .length("30 brl")
+                .day(LanternfoldTest.DAY)
+                .cost()
+                .containers()
+                .get(0)
+                .duty()
+                .duty()
+                .getAmount();
     }
 
     private static void assertProblem(

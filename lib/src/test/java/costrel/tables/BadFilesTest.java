@@ -158,9 +158,22 @@ class BadFilesTest {
                 Map.entry("packaging-plans", PackagingPlanReader::read),
                 Map.entry("production", ProductionReader::read),
                 Map.entry("brewery", BrewerySettingsReader::read),
-                Map.entry("duty-rates", rates -> DutyReader.read(rates, reliefsSource(), factorsSource())),
-                Map.entry("duty-reliefs", reliefs -> DutyReader.read(ratesSource(), reliefs, factorsSource())),
-                Map.entry("strength-factors", factors -> DutyReader.read(ratesSource(), reliefsSource(), factors)));
+                Map.entry("duty-rates", rates -> duty(rates, reliefsSource(), factorsSource())),
+                Map.entry("duty-reliefs", reliefs -> duty(ratesSource(), reliefs, factorsSource())),
+                Map.entry("strength-factors", factors -> duty(ratesSource(), reliefsSource(), factors)),
+                Map.entry("duty-bases", bases -> IngredientTables.duty(added(Optional.of(bases), Optional.empty()))),
+                Map.entry(
+                        "duty-rates-by-volume",
+                        rates -> IngredientTables.duty(added(Optional.empty(), Optional.of(rates)))));
+    }
+
+    private static Loaded<?> duty(CsvSource rates, CsvSource reliefs, CsvSource factors) {
+        return DutyReader.read(new DutyFiles(
+                Optional.of(rates), Optional.of(reliefs), Optional.of(factors), Optional.empty(), Optional.empty()));
+    }
+
+    private static DutyFiles added(Optional<CsvSource> bases, Optional<CsvSource> ratesByVolume) {
+        return new DutyFiles(Optional.empty(), Optional.empty(), Optional.empty(), bases, ratesByVolume);
     }
 
     /** The rows of a stock ledger, and where they are sound, the ledger that they make. */

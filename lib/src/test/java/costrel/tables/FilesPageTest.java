@@ -20,7 +20,7 @@ class FilesPageTest {
     private static final Path PAGE = Path.of("../samples/FILES.md");
 
     /** Readers of tables that only ship with the library, each explained by its own file. */
-    private static final Set<String> BUILT_IN = Set.of("CropYearAlphaReader", "DutyReader");
+    private static final Set<String> BUILT_IN = Set.of("CropYearAlphaReader");
 
     @Test
     void every_column_stands_on_the_page() throws IOException, ReflectiveOperationException {
