@@ -55,21 +55,21 @@ record DutyRows(
             anotherCountrys(basis, name, known, ownFiles.basesName(), problems);
         });
         return new DutyRows(
-                DutyDays.replaced(
+                HeldDays.replaced(
                         rates,
                         renamed(own.rates, called),
                         OfCountry::country,
-                        row -> new DutyDays(row.row().validFrom(), row.row().validUntil()),
+                        row -> new HeldDays(row.row().validFrom(), row.row().validUntil()),
                         (row, days) -> new OfCountry<>(row.country(), row.currency(), days.of(row.row()))),
-                DutyDays.replaced(
+                HeldDays.replaced(
                         reliefs,
                         renamed(own.reliefs, called),
                         OfCountry::country,
-                        row -> new DutyDays(row.row().validFrom(), row.row().validUntil()),
+                        row -> new HeldDays(row.row().validFrom(), row.row().validUntil()),
                         (row, days) -> new OfCountry<>(row.country(), row.currency(), days.of(row.row()))),
                 allFactors,
                 List.copyOf(allBases.values()),
-                DutyDays.replaced(
+                HeldDays.replaced(
                         ratesByVolume,
                         own.ratesByVolume.stream()
                                 .map(row -> new DutyByVolumeReader.Rate(
@@ -80,7 +80,7 @@ record DutyRows(
                                         row.volumes()))
                                 .toList(),
                         DutyByVolumeReader.Rate::country,
-                        row -> new DutyDays(row.rate().validFrom(), row.rate().validUntil()),
+                        row -> new HeldDays(row.rate().validFrom(), row.rate().validUntil()),
                         (row, days) -> new DutyByVolumeReader.Rate(
                                 row.line(), row.country(), row.currency(), days.of(row.rate()), row.volumes())));
     }

@@ -1,6 +1,7 @@
 package costrel.tables;
 
 import costrel.cost.Container;
+import costrel.cost.ContainerCharges.PackagingFee;
 import costrel.cost.DutySchedule;
 import costrel.harvest.CropYearAlpha;
 import costrel.hops.HopVariety;
@@ -81,6 +82,25 @@ public final class IngredientTables {
      */
     public static Loaded<Map<String, DutySchedule>> duty(DutyFiles own) {
         return DutyReader.read(dutyFiles(), own);
+    }
+
+    /**
+     * Fees on packaging by weight. Who is liable depends on turnover and tonnage: ask the authority.
+     *
+     * @return the fees in the order of the table
+     */
+    public static List<PackagingFee> packagingFees() {
+        return PackagingFeeReader.read(source("packaging-fees.csv")).orThrow();
+    }
+
+    /**
+     * Fees on packaging by weight with those of a brewery, which add a material or take the place of others on their days.
+     *
+     * @param own the brewery's packaging-fees.csv
+     * @return the fees, or what is wrong with the brewery's file
+     */
+    public static Loaded<List<PackagingFee>> packagingFees(CsvSource own) {
+        return PackagingFeeReader.read(own).map(fees -> PackagingFeeReader.replaced(packagingFees(), fees));
     }
 
     private static DutyFiles dutyFiles() {

@@ -154,6 +154,7 @@ class BadFilesTest {
                 Map.entry(
                         "standard-costs",
                         source -> StandardCostReader.read(source, Optional.of(CurrencyUnit.GBP), Optional.empty())),
+                Map.entry("packaging-fees", IngredientTables::packagingFees),
                 Map.entry("list-prices", ListPriceReader::read),
                 Map.entry("packaging-plans", PackagingPlanReader::read),
                 Map.entry("production", ProductionReader::read),

@@ -1,5 +1,6 @@
 package costrel.tables;
 
+import costrel.cost.ContainerCharges.PackagingFee;
 import costrel.cost.DutyRate;
 import costrel.cost.ReliefBand;
 import costrel.recipe.Names;
@@ -12,24 +13,24 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-/** Days that rows of duty hold on, both ends included; without a last day they have no end. */
-record DutyDays(LocalDate from, Optional<LocalDate> until) {
+/** Days that a dated row holds on, both ends included; without a last day it has no end. */
+record HeldDays(LocalDate from, Optional<LocalDate> until) {
 
     /**
-     * Rows with others that take their place: of a country, the days between the first and the last that the others cover are
-     * theirs alone, and what is left of a row on either side stays.
+     * Rows with others that take their place: of one country or material, the days between the first and the last that the others
+     * cover are theirs alone, and what is left of a row on either side stays.
      */
     static <T> List<T> replaced(
             List<T> rows,
             List<T> others,
-            Function<T, String> country,
-            Function<T, DutyDays> days,
-            BiFunction<T, DutyDays, T> on) {
-        Map<String, DutyDays> covered = new LinkedHashMap<>();
-        others.forEach(row -> covered.merge(Names.folded(country.apply(row)), days.apply(row), DutyDays::around));
+            Function<T, String> subject,
+            Function<T, HeldDays> days,
+            BiFunction<T, HeldDays, T> on) {
+        Map<String, HeldDays> covered = new LinkedHashMap<>();
+        others.forEach(row -> covered.merge(Names.folded(subject.apply(row)), days.apply(row), HeldDays::around));
         List<T> all = new ArrayList<>();
         for (T row : rows) {
-            DutyDays taken = covered.get(Names.folded(country.apply(row)));
+            HeldDays taken = covered.get(Names.folded(subject.apply(row)));
             if (taken == null) {
                 all.add(row);
             } else {
@@ -40,26 +41,30 @@ record DutyDays(LocalDate from, Optional<LocalDate> until) {
         return all;
     }
 
-    private DutyDays around(DutyDays other) {
+    private HeldDays around(HeldDays other) {
         LocalDate first = from.isBefore(other.from) ? from : other.from;
         if (until.isEmpty() || other.until.isEmpty()) {
-            return new DutyDays(first, Optional.empty());
+            return new HeldDays(first, Optional.empty());
         }
-        return new DutyDays(first, until.get().isAfter(other.until.get()) ? until : other.until);
+        return new HeldDays(first, until.get().isAfter(other.until.get()) ? until : other.until);
     }
 
-    private List<DutyDays> without(DutyDays taken) {
-        List<DutyDays> left = new ArrayList<>();
+    private List<HeldDays> without(HeldDays taken) {
+        List<HeldDays> left = new ArrayList<>();
         if (from.isBefore(taken.from)) {
             LocalDate before = taken.from.minusDays(1);
             boolean endsSooner = until.isPresent() && until.get().isBefore(before);
-            left.add(new DutyDays(from, endsSooner ? until : Optional.of(before)));
+            left.add(new HeldDays(from, endsSooner ? until : Optional.of(before)));
         }
         if (taken.until.isPresent() && (until.isEmpty() || until.get().isAfter(taken.until.get()))) {
             LocalDate after = taken.until.get().plusDays(1);
-            left.add(new DutyDays(from.isAfter(after) ? from : after, until));
+            left.add(new HeldDays(from.isAfter(after) ? from : after, until));
         }
         return left;
+    }
+
+    PackagingFee of(PackagingFee fee) {
+        return new PackagingFee(fee.material(), fee.perTonne(), fee.currency(), from, until, fee.source());
     }
 
     DutyRate of(DutyRate rate) {
