@@ -25,6 +25,9 @@ final class Exact {
     static final CellKind<BigDecimal> HECTOLITRES =
             CellKind.of("a volume such as 412.5 hL", text -> plain(litres(text).movePointLeft(2)));
 
+    /** Kilograms, exactly. */
+    static final CellKind<BigDecimal> KILOGRAMS = CellKind.of("a mass over 0 such as 420 g", Exact::kilograms);
+
     /** What is bought or used: 25 kg, 20 L, 1000 each, 1 kWh, 1 h. */
     static final CellKind<Pack> PACK = CellKind.of("a pack such as 25 kg, 20 L or 1000 each", Exact::pack);
 
@@ -64,6 +67,14 @@ final class Exact {
             throw new IllegalArgumentException(text);
         }
         return litres;
+    }
+
+    private static BigDecimal kilograms(String text) {
+        BigDecimal kilograms = in(QuantityText.mass(text), Units.KILOGRAM);
+        if (kilograms.signum() <= 0) {
+            throw new IllegalArgumentException(text);
+        }
+        return kilograms;
     }
 
     /** An amount in a unit as an exact product: the number as written times the factor of its unit. */

@@ -29,6 +29,36 @@ public final class NameCheck {
     }
 
     /**
+     * Checks the containers of container-losses.csv.
+     *
+     * @param source the file
+     * @param containers the containers there are
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> containerLosses(CsvSource source, Collection<String> containers) {
+        Known known = new Known("container", containers);
+        return checked(source, ContainerLossReader.COLUMNS, (row, problems) -> known.check(row, "container", problems));
+    }
+
+    /**
+     * Checks the containers and materials of packaging-weights.csv.
+     *
+     * @param source the file
+     * @param containers the containers there are
+     * @param materials the materials that fees are known for, on any day
+     * @return a problem for each unknown name; none where the file can't be read, which its own reader reports
+     */
+    public static List<TableProblem> packagingWeights(
+            CsvSource source, Collection<String> containers, Collection<String> materials) {
+        Known known = new Known("container", containers);
+        Known charged = new Known("material with a packaging fee", materials);
+        return checked(source, PackagingWeightReader.COLUMNS, (row, problems) -> {
+            known.check(row, "container", problems);
+            charged.check(row, "material", problems);
+        });
+    }
+
+    /**
      * Checks the beers and containers of packaging-plans.csv.
      *
      * @param source the file

@@ -154,6 +154,8 @@ class BadFilesTest {
                 Map.entry(
                         "standard-costs",
                         source -> StandardCostReader.read(source, Optional.of(CurrencyUnit.GBP), Optional.empty())),
+                Map.entry("container-losses", ContainerLossReader::read),
+                Map.entry("packaging-weights", PackagingWeightReader::read),
                 Map.entry("packaging-fees", IngredientTables::packagingFees),
                 Map.entry("list-prices", ListPriceReader::read),
                 Map.entry("packaging-plans", PackagingPlanReader::read),
