@@ -25,6 +25,7 @@ import costrel.tables.AlphaMethodReader;
 import costrel.tables.BrewerySettings;
 import costrel.tables.BrewerySettingsReader;
 import costrel.tables.BrewingPlanReader;
+import costrel.tables.ContainerChargesReader;
 import costrel.tables.ContainerReader;
 import costrel.tables.CsvSource;
 import costrel.tables.DutyFiles;
@@ -136,6 +137,11 @@ final class FolderReader {
         }
         Map<String, DutySchedule> duties =
                 take(IngredientTables.duty(ownDuty())).orElse(Map.of());
+        Optional<ContainerCharges> charges = take(ContainerChargesReader.read(
+                given("container-losses.csv"),
+                given("packaging-weights.csv"),
+                given("packaging-fees.csv"),
+                containers.keySet()));
         if (settings.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
@@ -168,7 +174,7 @@ final class FolderReader {
                 listPrices,
                 stock,
                 standardCosts,
-                ContainerCharges.none()));
+                charges.orElseGet(ContainerCharges::none)));
     }
 
     private DutyFiles ownDuty() {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.cost.ContainerCost;
+import costrel.cost.CostLine;
 import costrel.tables.Loaded;
 import costrel.tables.TableProblem;
 import java.io.IOException;
@@ -11,6 +13,8 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,7 +153,48 @@ class FolderTest {
         assertEquals(new BigDecimal("1533.09"), dutyOnTheFirkins());
     }
 
+    @Test
+    void lost_casks_and_fees_by_weight_are_lines_of_their_containers() throws IOException {
+        copySample();
+        List<String> before = firkins().lines().stream().map(CostLine::item).toList();
+        Files.writeString(folder.resolve("container-losses.csv"), """
+                container,value,lost per trip,valid from
+                firkin,£65.00,2 %,2026-01-01
+                """);
+        Files.writeString(folder.resolve("packaging-weights.csv"), """
+                container,material,weight
+                firkin,plastic,12 g
+                """);
+        Files.writeString(folder.resolve("packaging-fees.csv"), """
+                material,valid from,fee,source
+                plastic,2026-04-01,500 GBP,an invented notice
+                """);
+        // 100 firkins, 2 % of £65.00 on each; 1.2 kg of plastic at £500 on 1000 kg.
+        assertEquals(
+                Map.of("loss of firkin on the trip", "130.00", "packaging fee on plastic", "0.60"),
+                firkins().lines().stream()
+                        .filter(line -> !before.contains(line.item()))
+                        .collect(Collectors.toMap(
+                                CostLine::item, line -> line.value().getAmount().toPlainString())));
+    }
+
+    @Test
+    void a_slip_in_a_file_of_charges_keeps_the_folder_shut() throws IOException {
+        copySample();
+        Files.writeString(folder.resolve("container-losses.csv"), """
+                container,value,lost per trip,valid from
+                firkni,£65.00,2 %,2026-01-01
+                """);
+        List<TableProblem> problems = Brewery.load(folder).problems();
+        assertEquals(1, problems.size(), problems.toString());
+        assertProblem(problems.get(0), "container-losses.csv", 2, "container", "'firkni'", "firkin");
+    }
+
     private BigDecimal dutyOnTheFirkins() {
+        return firkins().duty().duty().getAmount();
+    }
+
+    private ContainerCost firkins() {
         return Brewery.open(folder)
                 .brew("Wickgate Bitter")
                 .on("Main")
@@ -157,10 +202,7 @@ class FolderTest {
                 .day(LanternfoldTest.DAY)
                 .cost()
                 .containers()
-                .get(0)
-                .duty()
-                .duty()
-                .getAmount();
+                .get(0);
     }
 
     private static void assertProblem(
