@@ -7,6 +7,7 @@ import costrel.wort.Attenuation;
 import costrel.wort.BottleVerdict;
 import costrel.wort.Condition;
 import costrel.wort.Gravity;
+import costrel.wort.PrimingSugar;
 import costrel.wort.Strength;
 import costrel.wort.TrueStrength;
 import java.util.ArrayList;
@@ -22,6 +23,7 @@ import java.util.OptionalDouble;
  * @param rackedL beer to be racked, litres
  * @param losses the volume ledger from the FV to racking
  * @param primingDegrees gravity that primings bring, excess degrees
+ * @param primingVolumes the most condition that primings bring, volumes
  * @param rackingGravity gravity at racking for the wanted condition; empty where no condition is wanted or it can't be told
  * @param heldVolumes carbon dioxide in the beer before racking, volumes; empty where it can't be told
  * @param strength true strength by Balling, Tabarié and OIML R 22 with the primings fermented; empty without an FG
@@ -31,6 +33,7 @@ public record Fermented(
         double rackedL,
         Ledger losses,
         double primingDegrees,
+        double primingVolumes,
         Optional<Gravity> rackingGravity,
         OptionalDouble heldVolumes,
         Optional<Strength> strength) {
@@ -67,14 +70,14 @@ public record Fermented(
         Optional<Gravity> racking = Optional.empty();
         OptionalDouble wanted = intent.recipe().targets().volumesOfCondition();
         if (fg.isPresent() && wanted.isPresent() && held.isPresent()) {
-            Gravity needed = Condition.racking(fg.get(), wanted.getAsDouble(), held.getAsDouble());
-            double lessPrimings = needed.excessDegrees() - primings;
-            racking = Optional.of(Gravity.ofDegrees(Math.max(fg.get().excessDegrees(), lessPrimings)));
+            racking = Optional.of(Condition.racking(
+                    fg.get(), wanted.getAsDouble(), held.getAsDouble() + primingVolumes(intent.additions())));
         }
         Gravity withPrimings = Gravity.ofDegrees(og.excessDegrees() + primings);
         Optional<Strength> strength =
                 fg.map(gravity -> TrueStrength.of(withPrimings, gravity).abv());
-        return new Fermented(fg, rackedL, ledger, primings, racking, held, strength);
+        return new Fermented(
+                fg, rackedL, ledger, primings, primingVolumes(intent.additions()), racking, held, strength);
     }
 
     /** Degrees that primings add: kilograms for each hectolitre racked, times L°/kg, over 100 L. */
@@ -86,6 +89,15 @@ public record Fermented(
             }
         }
         return degrees;
+    }
+
+    /** The most condition that primings bring: they ferment out, so by their sugar and not by the degrees they add. */
+    private static double primingVolumes(List<Intent.Addition> additions) {
+        return additions.stream()
+                .filter(addition -> addition.into() == Recipe.Into.PRIMINGS && addition.perHl() > 0)
+                .mapToDouble(addition -> PrimingSugar.of(addition.name(), addition.primingHwe())
+                        .mostVolumes(addition.perHl() * 1000 / 100))
+                .sum();
     }
 
     private static OptionalDouble heldVolumes(Plant plant) {
@@ -106,7 +118,7 @@ public record Fermented(
         double left = rackingGravity
                 .map(gravity -> gravity.excessDegrees() - fg.get().excessDegrees())
                 .orElse(0.0);
-        return OptionalDouble.of(heldVolumes.getAsDouble() + Condition.VOLUMES_PER_DEGREE * (left + primingDegrees));
+        return OptionalDouble.of(heldVolumes.getAsDouble() + Condition.VOLUMES_PER_DEGREE * left + primingVolumes);
     }
 
     List<Finding> findings(Intent intent) {

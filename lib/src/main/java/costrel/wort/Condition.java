@@ -1,6 +1,7 @@
 package costrel.wort;
 
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Condition: the carbon dioxide a beer holds, gains in cask or bottle, and the pressure it makes.
@@ -33,6 +34,7 @@ public final class Condition {
     private static final double CAUTION_VOLUMES = 3.0;
     private static final double REFUSED_VOLUMES = 4.0;
     private static final double ATMOSPHERE_BAR = 1.013;
+    private static final Set<String> UNITS = Set.of("volumes", "volume", "vols", "vol");
 
     private Condition() {}
 
@@ -152,6 +154,23 @@ public final class Condition {
             return BottleVerdict.REFUSED;
         }
         return volumes >= CAUTION_VOLUMES ? BottleVerdict.CAUTION : BottleVerdict.WITHIN;
+    }
+
+    /**
+     * Reads a condition such as {@code 2.4 volumes}; the unit must be there.
+     *
+     * @param what what it is of, for the message
+     * @param text the condition as written, with a decimal point
+     * @return volumes of CO2, 0 to 10
+     * @throws IllegalArgumentException when the text is anything else or the figure is out of range
+     */
+    public static double parseVolumes(String what, String text) {
+        String expected = "a condition such as 2.0 volumes";
+        ScaleText.Reading reading = ScaleText.read(what, text, expected);
+        if (!UNITS.contains(reading.scale())) {
+            throw ScaleText.refused(what, text, expected);
+        }
+        return Limits.within(what, reading.number().doubleValue(), 0, 10, " volumes");
     }
 
     private static double pressureBar(double volumes, double celsius) {
