@@ -2,6 +2,7 @@ package costrel.cost;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A container and its four volumes, in litres.
@@ -19,6 +20,8 @@ import java.util.List;
  * @param draught whether draught relief is claimed for it; it must then hold 20 L or more
  * @param allergens declarable allergens that it brings to the beer, in words
  * @param defaultsUsed figures that the table left blank and what was taken instead, in words
+ * @param ratedVolumes volumes of carbon dioxide that the maker rates a bottle for, over 0 to 10; empty for ordinary glass of
+ *     no stated rating, and for anything that is no bottle
  */
 public record Container(
         String name,
@@ -30,7 +33,8 @@ public record Container(
         boolean conditioned,
         boolean draught,
         List<String> allergens,
-        List<String> defaultsUsed) {
+        List<String> defaultsUsed,
+        OptionalDouble ratedVolumes) {
 
     /** Litres in an imperial pint: an eighth of a gallon of 4.54609 L, Weights and Measures Act 1985 Sch. 1. */
     public static final BigDecimal PINT_L = new BigDecimal("0.56826125");
@@ -56,8 +60,80 @@ public record Container(
             throw new IllegalArgumentException(name + ": draught relief asks for 20 L or more, found "
                     + Figures.plain(nominalL) + " L; enter it as not draught");
         }
+        if (ratedVolumes.isPresent()) {
+            if (kind != ContainerKind.BOTTLE) {
+                throw new IllegalArgumentException("rated for: " + name
+                        + ": expected a rating for a bottle only, found one for a " + kind.label());
+            }
+            if (!(ratedVolumes.getAsDouble() > 0 && ratedVolumes.getAsDouble() <= 10)) {
+                throw new IllegalArgumentException("rated for: " + name + ": expected more than 0 to 10 volumes, found "
+                        + Figures.plain(BigDecimal.valueOf(ratedVolumes.getAsDouble())));
+            }
+        }
         allergens = List.copyOf(allergens);
         defaultsUsed = List.copyOf(defaultsUsed);
+    }
+
+    /**
+     * A container without a stated rating.
+     *
+     * @param name what it is called, such as firkin
+     * @param kind what it is
+     * @param nominalL what it holds when full
+     * @param labelL what labels and papers say it holds; duty goes by it
+     * @param sedimentL what can't be sold from it, 0 or more and less than it holds
+     * @param undrinkableL what duty isn't charged on, as agreed with the authority; 0 where nothing is agreed
+     * @param conditioned whether the beer gains its condition in it
+     * @param draught whether draught relief is claimed for it; it must then hold 20 L or more
+     * @param allergens declarable allergens that it brings to the beer, in words
+     * @param defaultsUsed figures that the table left blank and what was taken instead, in words
+     * @throws IllegalArgumentException if a figure is out of its range
+     */
+    public Container(
+            String name,
+            ContainerKind kind,
+            BigDecimal nominalL,
+            BigDecimal labelL,
+            BigDecimal sedimentL,
+            BigDecimal undrinkableL,
+            boolean conditioned,
+            boolean draught,
+            List<String> allergens,
+            List<String> defaultsUsed) {
+        this(
+                name,
+                kind,
+                nominalL,
+                labelL,
+                sedimentL,
+                undrinkableL,
+                conditioned,
+                draught,
+                allergens,
+                defaultsUsed,
+                OptionalDouble.empty());
+    }
+
+    /**
+     * The same bottle with the condition that its maker rates it for.
+     *
+     * @param volumes volumes of carbon dioxide, over 0 to 10
+     * @return with that rating
+     * @throws IllegalArgumentException if it is no bottle or the rating is out of range
+     */
+    public Container ratedFor(double volumes) {
+        return new Container(
+                name,
+                kind,
+                nominalL,
+                labelL,
+                sedimentL,
+                undrinkableL,
+                conditioned,
+                draught,
+                allergens,
+                defaultsUsed,
+                OptionalDouble.of(volumes));
     }
 
     /**

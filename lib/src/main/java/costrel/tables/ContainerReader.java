@@ -9,16 +9,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Reads containers.csv: name, kind (cask, keg, bottle, can), nominal, label, sediment, undrinkable, conditioned, draught,
- * allergens. A blank sediment or undrinkable volume counts as 0 and is named as a default.
+ * allergens, rated for (a bottle: the condition its maker rates it for). A blank sediment or undrinkable volume counts as 0 and
+ * is named as a default.
  */
 public final class ContainerReader {
 
     private static final Columns COLUMNS = Columns.required(
                     "name", "kind", "nominal", "label", "conditioned", "draught")
-            .optional("sediment", "undrinkable", "allergens");
+            .optional("sediment", "undrinkable", "allergens", "rated for");
 
     private static final CellKind<ContainerKind> KIND = CellKind.oneOf(ContainerKind.values(), ContainerKind::label);
 
@@ -46,6 +48,7 @@ public final class ContainerReader {
                 Optional<Boolean> conditioned = row.need("conditioned", Cells.YES_NO);
                 Optional<Boolean> draught = row.need("draught", Cells.YES_NO);
                 List<String> allergens = row.may("allergens", Cells.LIST).orElse(List.of());
+                OptionalDouble rated = row.mayFigure("rated for", Cells.VOLUMES_OF_GAS);
                 row.build(
                                 "nominal",
                                 () -> new Container(
@@ -58,7 +61,8 @@ public final class ContainerReader {
                                         conditioned.orElseThrow(),
                                         draught.orElseThrow(),
                                         allergens,
-                                        defaults))
+                                        defaults,
+                                        rated))
                         .ifPresent(containers::add);
             }
             return table.loaded(() -> List.copyOf(containers));
