@@ -310,6 +310,15 @@ public final class Brew {
         return RiskStudy.of(this);
     }
 
+    /**
+     * At what gravity to rack it and with what primings.
+     *
+     * @return a plan for the condition of the recipe
+     */
+    public RackingPlan racking() {
+        return RackingPlan.of(this);
+    }
+
     private Scaler.Options options() {
         return new Scaler.Options(brewery.alphaMethodFactors(), order.insist());
     }

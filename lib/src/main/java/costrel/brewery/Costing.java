@@ -112,7 +112,7 @@ final class Costing {
                 allergens(gyle));
     }
 
-    private static List<PackagingShare> packaging(Brewery brewery, Gyle gyle) {
+    static List<PackagingShare> packaging(Brewery brewery, Gyle gyle) {
         return brewery.packagingPlan(gyle.beerName()).entrySet().stream()
                 .map(entry -> new PackagingShare(
                         entry.getKey(),
