@@ -4,6 +4,8 @@ import costrel.brewery.BarPrices;
 import costrel.brewery.Brew;
 import costrel.brewery.LossTable;
 import costrel.brewery.PricedRange;
+import costrel.brewery.RackingPlan;
+import costrel.brewery.RackingSheet;
 import costrel.brewery.RiskStudy;
 import costrel.brewery.SellingPrices;
 import costrel.brewery.StrengthTable;
@@ -21,6 +23,7 @@ import costrel.report.GyleText;
 import costrel.report.HarvestText;
 import costrel.report.JobText;
 import costrel.report.PricingText;
+import costrel.report.RackingText;
 import costrel.report.RangeText;
 import costrel.report.RiskText;
 import costrel.report.StrengthText;
@@ -60,6 +63,9 @@ final class Sheets {
                 new Rendering.Kind<>(StrengthTable.class, StrengthText::of, strengths -> false),
                 new Rendering.Kind<>(Comparison.class, ComparisonText::of, comparison -> false),
                 new Rendering.Kind<>(RiskStudy.class, RiskText::of, study -> false),
+                new Rendering.Kind<>(
+                        RackingPlan.class, RackingText::of, plan -> plan.sheet().limited()),
+                new Rendering.Kind<>(RackingSheet.class, RackingText::of, RackingSheet::limited),
                 new Rendering.Kind<>(PricedRange.class, RangeText::of, range -> false),
                 new Rendering.Kind<>(Explanation.class, Explanation::text, explanation -> false),
                 new Rendering.Kind<>(TextTable.class, TextTable::toString, table -> false),

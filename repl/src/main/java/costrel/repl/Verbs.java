@@ -4,6 +4,7 @@ import costrel.brewery.Brew;
 import costrel.brewery.Brewery;
 import costrel.brewery.Harvest;
 import costrel.brewery.PricedRange;
+import costrel.brewery.RackingPlan;
 import costrel.brewery.RiskStudy;
 import costrel.brewery.SellingPrices;
 import costrel.brewery.WhyItMoved;
@@ -223,6 +224,16 @@ public final class Verbs {
     }
 
     /**
+     * At what gravity to rack a beer and with what primings, for the condition wanted in each container.
+     *
+     * @param brew the brew
+     * @return a plan; its at("1.0115"), warmest("19 °C"), wanted("firkin", "1.2 volumes") and the like say more
+     */
+    public static RackingPlan racking(Brew brew) {
+        return brew.racking();
+    }
+
+    /**
      * The range of list-prices.csv at the costs of the desk's day: which beers earn their tank time.
      *
      * @return every beer and container
@@ -301,6 +312,9 @@ public final class Verbs {
                 .row(
                         "risk(b).price(\"mashed goods\", \"10 %\")",
                         "what could happen: .alpha, .efficiency, .loss, .target")
+                .row(
+                        "racking(b).at(\"1.0115\")",
+                        "racking gravity, condition, primings: .warmest, .held, .wanted, .sugar, .rating")
                 .row("h = harvest()", "the hops of the brewing plan: h.plan(), h.objective(\"steadiest\").plan()")
                 .row("h.beer(\"Name\")  h.gyle(\"001\")", "for one beer, or for one gyle")
                 .row("cover(h)  substitutes(\"Fuggle\")", "what runs out when and what to contract; what may stand in")
