@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -145,6 +146,7 @@ public final class Console {
                 () -> {
                     try {
                         session.complete(start());
+                        warmUp();
                     } catch (Throwable e) {
                         session.completeExceptionally(e);
                     }
@@ -157,9 +159,18 @@ public final class Console {
                     .flatMap(State::history);
             String greeting = "Costrel " + Version.read() + ", brewery folder " + folder
                     + (history.isPresent() ? "" : "\nNo history is kept: there is no state folder that can be written.")
-                    + "\nTab completes, Ctrl-C stops, Ctrl-D leaves.";
+                    + "\ntour shows the way in five steps, help lists the words. Tab completes, Ctrl-D leaves.";
             new Prompt(terminal, session, history, !around.has("NO_COLOR")).run(greeting);
             return DONE;
+        }
+    }
+
+    /** Reads the folder while the user still looks at the prompt. A fault in it is told when the folder is asked for. */
+    private static void warmUp() {
+        try {
+            Desk.larder().names(Calls.Kind.BEER, List.of());
+        } catch (RuntimeException toldLater) {
+            return;
         }
     }
 

@@ -1,5 +1,6 @@
 package costrel.repl;
 
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,16 +16,26 @@ final class Evaluation implements Listener {
     private final Session session;
     private final String source;
     private final Listener listener;
+    private final LongConsumer working;
 
     private boolean over;
     private boolean leftBehind;
     private @Nullable Fault fault;
     private long stopAskedNanos = -1;
 
-    Evaluation(Session session, String source, Listener listener) {
+    /**
+     * Prepares an input.
+     *
+     * @param session evaluates it
+     * @param source the input
+     * @param listener takes the answers
+     * @param working is told the milliseconds for which it has been working, a few times a second
+     */
+    Evaluation(Session session, String source, Listener listener, LongConsumer working) {
         this.session = session;
         this.source = source;
         this.listener = listener;
+        this.working = working;
     }
 
     /** Evaluates; returns what was wrong, or null, once it is over or left behind. */
@@ -33,11 +44,15 @@ final class Evaluation implements Listener {
         worker.setDaemon(true);
         worker.start();
         boolean told = false;
+        long beganNanos = System.nanoTime();
         while (!over && !leftBehind) {
             try {
                 wait(100);
             } catch (InterruptedException e) {
                 interrupt();
+            }
+            if (!over && stopAskedNanos < 0) {
+                working.accept((System.nanoTime() - beganNanos) / 1_000_000);
             }
             if (!over && !told && stopHasNoEffect()) {
                 told = true;

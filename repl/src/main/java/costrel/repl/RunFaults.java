@@ -1,5 +1,6 @@
 package costrel.repl;
 
+import costrel.tables.TableProblems;
 import java.nio.file.FileSystemException;
 import java.time.DateTimeException;
 import java.util.List;
@@ -39,6 +40,17 @@ final class RunFaults {
         return thrown instanceof OutOfMemoryError
                 ? MEMORY
                 : new Fault(Fault.Kind.FAILURE, "the console failed: " + message(thrown), null);
+    }
+
+    /** What was wrong with work of the console's own, or null if nothing was. */
+    static @Nullable Fault of(Runnable work) {
+        try {
+            work.run();
+            return null;
+        } catch (RuntimeException e) {
+            boolean input = isWrongInput(e) || e instanceof TableProblems;
+            return new Fault(input ? Fault.Kind.INPUT : Fault.Kind.FAILURE, message(e), null);
+        }
     }
 
     /** The result is there but can't be turned into text. */

@@ -4,7 +4,6 @@ import java.lang.reflect.Field;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.ExpressionSnippet;
@@ -37,10 +36,6 @@ final class Session implements AutoCloseable {
     private static final Pattern MAY_DECLARE = Pattern.compile(
             "[\\p{javaJavaIdentifierPart}>\\]]\\s+(\\p{javaJavaIdentifierStart}\\p{javaJavaIdentifierPart}*+)\\s*(?:=(?!=)|[;,]|$)");
 
-    /** What Java can ask of everything, and no brewer wants to. */
-    private static final Set<String> OF_EVERYTHING =
-            Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "wait(");
-
     private final CapturingControl control = new CapturingControl();
     private final Rendering rendering;
     private final JShell shell;
@@ -48,6 +43,8 @@ final class Session implements AutoCloseable {
     private final InputFaults inputFaults;
     private final Variables variables;
     private final Losses losses;
+    private final Journal journal = new Journal();
+    private final Undo undo;
 
     /** Memory to let go of when it is full, so that there is enough to evaluate {@code x = null}. */
     private byte @Nullable [] reserve = new byte[RESERVE_BYTES];
@@ -77,6 +74,7 @@ final class Session implements AutoCloseable {
         analysis = shell.sourceCodeAnalysis();
         variables = new Variables(shell, control);
         losses = new Losses(shell, variables);
+        undo = new Undo(shell, variables, journal);
         inputFaults = new InputFaults(this);
     }
 
@@ -101,12 +99,13 @@ final class Session implements AutoCloseable {
             throw new IllegalStateException(fault.inFile("prelude", 1));
         }
         session.variables.forgetLatestUnnamed();
+        session.journal.forget();
         return session;
     }
 
     /** Whether an input needs a further line before it can be evaluated. */
     boolean isUnfinished(String source) {
-        return Cut.of(analysis, source).unfinished();
+        return bareWord(source).isEmpty() && Cut.of(analysis, source).unfinished();
     }
 
     /**
@@ -135,10 +134,15 @@ final class Session implements AutoCloseable {
     }
 
     private @Nullable Fault evaluateAll(String source, Listener listener) {
-        Cut cut = Cut.of(analysis, source);
-        for (Piece piece : cut.pieces()) {
-            Ran ran = evaluate(piece, listener);
-            Fault fault = ran.fault() == null ? answer(ran, listener) : ran.fault();
+        journal.begin();
+        Cut cut = bareWord(source)
+                .map(call -> new Cut(List.of(new Piece(source, 0, call)), false))
+                .orElseGet(() -> Cut.of(analysis, source));
+        for (Piece cutOut : cut.pieces()) {
+            Piece piece = bareWord(cutOut.text())
+                    .map(call -> new Piece(source, cutOut.start(), call))
+                    .orElse(cutOut);
+            Fault fault = evaluateAndAnswer(piece, listener);
             variables.forgetOldUnnamed();
             if (fault != null) {
                 return fault;
@@ -152,6 +156,51 @@ final class Session implements AutoCloseable {
                 : null;
     }
 
+    private @Nullable Fault evaluateAndAnswer(Piece piece, Listener listener) {
+        Optional<String> set = Assignment.of(piece.text())
+                .map(Assignment::name)
+                .or(() -> declaredAnew(piece).map(VarSnippet::name));
+        Optional<Journal.Held> before = set.flatMap(undo::held);
+        Ran ran = evaluate(piece, listener);
+        if (ran.fault() != null) {
+            return ran.fault();
+        }
+        if (value(ran) instanceof Aside aside) {
+            return RunFaults.of(() -> listener.answer(aside.carryOut(this), false));
+        }
+        Journal.Line line = journal.answered(piece.text());
+        if (set.isPresent()) {
+            journal.changed(set.get(), before, line);
+        } else if (ran.snippet() instanceof VarSnippet made && made.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND) {
+            journal.changed(made.name(), Optional.empty(), line);
+        }
+        return answer(ran, listener);
+    }
+
+    private Optional<String> bareWord(String source) {
+        return BareWords.call(source, name -> variables.find(name).isPresent());
+    }
+
+    /** Takes the latest {@code x = …} back; returns what is told. */
+    String undo() {
+        return undo.latest();
+    }
+
+    /** What was answered so far and not taken back. */
+    List<String> lines() {
+        return journal.lines();
+    }
+
+    /** Tells which names still hold figures of before the folder was read again; empty if none does. */
+    String heldFromBefore() {
+        List<String> names = variables.ofLibrary();
+        return names.isEmpty()
+                ? ""
+                : "\n" + String.join(", ", names) + (names.size() == 1 ? " holds" : " hold")
+                        + " the figures from before; to have the new ones make "
+                        + (names.size() == 1 ? "it" : "them") + " again";
+    }
+
     /** Stops what is being evaluated; the session and its variables stay. Safe to call from any thread. */
     void stop() {
         shell.stop();
@@ -159,23 +208,13 @@ final class Session implements AutoCloseable {
 
     /** What could stand at a place in an input, and where the word that it would replace begins. */
     Completions completions(String source, int cursor) {
-        int[] anchor = {cursor};
-        List<String> words = analysis.completionSuggestions(source, cursor, anchor).stream()
-                .map(SourceCodeAnalysis.Suggestion::continuation)
-                .filter(word -> !word.startsWith("$") && !OF_EVERYTHING.contains(word))
-                .distinct()
-                .sorted()
-                .toList();
-        return new Completions(anchor[0], words);
+        return Completions.of(analysis, source, cursor);
     }
 
-    /**
-     * What could stand at a place.
-     *
-     * @param anchor where the word begins
-     * @param words what could stand there, in order
-     */
-    record Completions(int anchor, List<String> words) {}
+    /** Names that the user has given something to stand for. */
+    List<String> names() {
+        return variables.named();
+    }
 
     @Override
     public void close() {
@@ -343,7 +382,7 @@ final class Session implements AutoCloseable {
         if (!asked) {
             return null;
         }
-        Object value = control.holds(event.value()) ? control.result(event.value()) : event.value();
+        Object value = value(ran);
         try {
             Answer answer = control.run(() -> new Answer(rendering.text(value), rendering.needsAPerson(value)));
             listener.answer(answer.text(), answer.needsAPerson());
@@ -351,5 +390,10 @@ final class Session implements AutoCloseable {
         } catch (Exception | StackOverflowError | OutOfMemoryError e) {
             return control.stopped() ? RunFaults.stopped() : RunFaults.unprintable(e);
         }
+    }
+
+    private @Nullable Object value(Ran ran) {
+        SnippetEvent event = ran.event();
+        return event == null ? null : control.holds(event.value()) ? control.result(event.value()) : event.value();
     }
 }

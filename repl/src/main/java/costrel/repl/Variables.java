@@ -3,12 +3,14 @@ package costrel.repl;
 import java.lang.reflect.Field;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
+import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.VarSnippet;
 
 /**
@@ -41,6 +43,32 @@ final class Variables {
         return shell.status(variable) == Status.VALID
                 ? control.fieldOf(() -> shell.varValue(variable))
                 : Optional.empty();
+    }
+
+    /** All names, without those of results that got none. */
+    List<String> named() {
+        return shell.variables()
+                .filter(variable -> variable.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND)
+                .map(VarSnippet::name)
+                .toList();
+    }
+
+    /** Names that hold something of the library, which was made from the folder as it was read then. */
+    List<String> ofLibrary() {
+        return shell.variables()
+                .filter(variable -> variable.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND)
+                .filter(variable -> field(variable).map(Variables::isOfLibrary).orElse(false))
+                .map(VarSnippet::name)
+                .toList();
+    }
+
+    private static boolean isOfLibrary(Field field) {
+        try {
+            Object value = field.get(null);
+            return value != null && value.getClass().getName().startsWith("costrel.");
+        } catch (IllegalAccessException e) {
+            throw new AssertionError(e);
+        }
     }
 
     /** Takes a variable away, and its value with it. */

@@ -285,44 +285,69 @@ public final class Verbs {
     }
 
     /**
-     * What can be typed.
+     * The words of the console, each with an example from the folder that is open.
      *
-     * @return a table
+     * @return a page to read
      */
-    public static TextTable help() {
-        return TextTable.of("type", "for")
-                .row("beers()  plants()  lots()", "what is in the brewery's folder")
-                .row("day(\"2026-11-25\")", "the day to brew, price and pay duty on; today unless set")
-                .row("b = brew(\"Name\").on(\"Plant\").length(\"30 brl\")", "the whole job on one screen")
-                .row("b.beer()  b.gyle()  b.cost()", "the beer as read, the brew sheet, the cost sheet")
-                .row("b.gyles()", "how many gyles, where one doesn't fit the vessels")
-                .row("b.lot(\"Fuggle\", \"LOT\")  b.sameHops()", "other hops than the newest in store")
-                .row(
-                        "p = b.pricing()",
-                        "what to charge: p.margin(\"35 %\"), p.markUp(\"60 %\"), p.at(\"firkin\", \"£95.00\")")
-                .row("p.margin(\"35 %\").pub(\"60 %\")", "what that means on the bar at the pub's gross profit")
-                .row(
-                        "p.pumpAt(\"firkin\", \"£95.00\", \"£4.20\")",
-                        "what a pump price leaves the pub; p.mostFor(...) the most it can pay")
-                .row("p.breakEven(\"firkin\", \"£95.00\", \"£48000\")", "how many pay for the fixed cost")
-                .row("p.discounts(\"firkin\", \"£95.00\", \"10: 5 %\")", "what discounts for larger orders leave")
-                .row("p.strengths(\"3.0 %\", \"5.0 %\", \"0.2 %\")", "cost against strength, with the steps of duty")
-                .row("p.losses()  range()", "what a point of loss is worth; which beers earn their tank time")
-                .row("compare(b.day(\"2026-04-14\"), b)", "why a pint costs more or less than it did")
-                .row(
-                        "risk(b).price(\"mashed goods\", \"10 %\")",
-                        "what could happen: .alpha, .efficiency, .loss, .target")
-                .row(
-                        "racking(b).at(\"1.0115\")",
-                        "racking gravity, condition, primings: .warmest, .held, .wanted, .sugar, .rating")
-                .row("h = harvest()", "the hops of the brewing plan: h.plan(), h.objective(\"steadiest\").plan()")
-                .row("h.beer(\"Name\")  h.gyle(\"001\")", "for one beer, or for one gyle")
-                .row("cover(h)  substitutes(\"Fuggle\")", "what runs out when and what to contract; what may stand in")
-                .row("h.allow(\"Fuggle\", \"Target\")", "let one variety stand in for another")
-                .row("explain(b.gyle())  explain(b.cost())", "how the figures came about")
-                .row("convert(\"2 oz/brl\", \"g/hL\")", "an amount in another unit")
-                .row("x = ...", "keep an answer under a name")
-                .row("Tab, Ctrl-C, Ctrl-D", "complete, stop, leave");
+    public static Aside help() {
+        return new Aside(session -> HelpPages.all(Own.ofDesk(), Desk.width()));
+    }
+
+    /**
+     * More about one word.
+     *
+     * @param word such as "brew"
+     * @return a page to read
+     */
+    public static Aside help(String word) {
+        return new Aside(session -> HelpPages.of(word, Own.ofDesk(), Desk.width()));
+    }
+
+    /**
+     * The next of five steps through the whole job, with the names of the folder that is open.
+     *
+     * @return a page to read
+     */
+    public static Aside tour() {
+        return new Aside(session -> Tour.step(Desk.nextTourStep(Tour.STEPS), Desk.brewery(), Desk.day()));
+    }
+
+    /**
+     * One of five steps through the whole job.
+     *
+     * @param step "1" to "5"
+     * @return a page to read
+     */
+    public static Aside tour(String step) {
+        return new Aside(session -> Tour.step(Desk.tourStep(Tour.number(step)), Desk.brewery(), Desk.day()));
+    }
+
+    /**
+     * Takes the last {@code x = ...} back.
+     *
+     * @return what came of it
+     */
+    public static Aside undo() {
+        return new Aside(Session::undo);
+    }
+
+    /**
+     * Writes the lines of this session that were answered as a script that runs again.
+     *
+     * @param file its name, which ends in .jsh
+     * @return what came of it
+     */
+    public static Aside save(String file) {
+        return new Aside(session -> SavedScript.write(file, session.lines(), Desk.folder(), Desk.daySet()));
+    }
+
+    /**
+     * Reads the folder again. Where it has faults, what was read before stays and the faults are told.
+     *
+     * @return what came of it
+     */
+    public static Aside reload() {
+        return new Aside(session -> Desk.reload() + session.heldFromBefore());
     }
 
     private static String figure(OptionalDouble value, int decimals) {

@@ -29,6 +29,9 @@ final class PromptTest {
     private static final String UP = "\u001b[A";
     private static final String TAB = "\t";
 
+    @TempDir
+    private Path scratch = Path.of("");
+
     /** The console at a terminal made of two byte streams. */
     private static final class Person implements AutoCloseable {
 
@@ -37,7 +40,7 @@ final class PromptTest {
         private final CompletableFuture<Integer> end;
         private int read;
 
-        Person(String type, Map<String, String> environment, String home) throws IOException {
+        Person(String type, Map<String, String> environment, String home, String... args) throws IOException {
             PipedInputStream in = new PipedInputStream(keys);
             Surroundings around = Streams.surroundings(
                     "",
@@ -46,7 +49,7 @@ final class PromptTest {
                     environment,
                     home,
                     Optional.of(() -> Streams.terminal(type, in, screen)));
-            end = CompletableFuture.supplyAsync(() -> new Console(around, new Rendering(List.of())).run());
+            end = CompletableFuture.supplyAsync(() -> new Console(around, new Rendering(List.of())).run(args));
         }
 
         Person() throws IOException {
@@ -240,5 +243,83 @@ final class PromptTest {
             person.await("\n3\n");
             assertEquals(0, person.leave());
         }
+    }
+
+    @Test
+    void tab_in_a_text_offers_the_names_of_the_folder_with_a_figure_and_closes_the_text() throws Exception {
+        Map<String, String> environment = Map.of("NO_COLOR", "1");
+        try (Person person = new Person("ansi", environment, "", WordsTest.LANTERNFOLD.toString())) {
+            person.await(Prompt.FIRST);
+            person.type("brew(\"" + TAB);
+            String list = person.await("Wickgate Bitter");
+            assertTrue(list.contains("Tallow Mild"), list);
+            person.await("EBU)");
+            person.type("Wick" + TAB);
+            person.await("gate Bitter\")");
+            person.type(".recipe().name()\n");
+            person.await("\nWickgate Bitter\n");
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void the_hint_is_faint_and_gone_once_the_line_is_entered_and_there_is_none_without_colour() throws Exception {
+        for (boolean colour : List.of(true, false)) {
+            Map<String, String> environment = colour ? Map.of() : Map.of("NO_COLOR", "1");
+            try (Person person = new Person("ansi", environment, "", WordsTest.LANTERNFOLD.toString())) {
+                person.await(Prompt.FIRST);
+                person.type("5 * 36\n");
+                person.await("\n180\n");
+                person.await(Prompt.FIRST);
+                person.type("brew(\"");
+                person.await(colour ? "beer" : "brew(\"");
+                person.type("Tallow Mild\").recipe().name()\n");
+                person.await("\nTallow Mild\n");
+                assertEquals(0, person.leave());
+                assertEquals(
+                        colour, person.screen.toString(StandardCharsets.UTF_8).contains("\u001b[2m"));
+            }
+        }
+    }
+
+    @Test
+    void a_file_that_changes_is_told_before_the_next_prompt() throws Exception {
+        Path folder = Files.createDirectory(scratch.resolve("brewery"));
+        String settings = "property,value\nname,Alderholt\ncurrency,GBP\ncountry,UK\nVAT,20 %\n";
+        Path file = Files.writeString(folder.resolve("brewery.csv"), settings);
+        Files.copy(WordsTest.LANTERNFOLD.resolve("plants.csv"), folder.resolve("plants.csv"));
+        try (Person person = new Person("dumb", Map.of("NO_COLOR", "1"), "", folder.toString())) {
+            person.await(Prompt.FIRST);
+            person.type("brewery().name()\n");
+            person.await(Prompt.FIRST);
+            Files.writeString(file, settings.replace("Alderholt", "Alderholt Ales"));
+            person.type("1\n");
+            person.await("brewery.csv has changed since the folder was read; reload takes that in\n");
+            person.await(Prompt.FIRST);
+            person.type("reload\n");
+            person.await("Alderholt Ales read again: 0 beers");
+            assertFalse(person.await(Prompt.FIRST).contains("has changed"));
+            assertEquals(0, person.leave());
+        }
+    }
+
+    @Test
+    void what_takes_over_a_second_says_so_at_a_terminal_that_can_take_it_back() throws Exception {
+        for (String type : List.of("ansi", "dumb")) {
+            try (Person person = new Person(type, Map.of("NO_COLOR", "1"), "")) {
+                person.await(Prompt.FIRST);
+                person.type("Thread.sleep(1600); 5 * 36\n");
+                String before = person.await("180\n");
+                assertEquals(type.equals("ansi"), before.contains("1 s so far; Ctrl-C stops"), before);
+                assertEquals(0, person.leave());
+            }
+        }
+    }
+
+    @Test
+    void the_time_left_is_told_where_a_part_is_known_to_be_done() {
+        assertEquals("4 s so far; Ctrl-C stops", Waiting.text(4_000, Double.NaN));
+        // a quarter done in 4 s leaves three quarters, which take 12 s
+        assertEquals("4 s so far, 25 % done, about 12 s left; Ctrl-C stops", Waiting.text(4_000, 0.25));
     }
 }

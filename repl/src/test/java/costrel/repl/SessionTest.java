@@ -152,10 +152,10 @@ final class SessionTest implements Listener {
     @Test
     void completions_know_variables_and_what_can_be_asked_of_them() {
         answersTo("brewLength = \"30 brl\"");
-        Session.Completions name = session.completions("1 + brewL", 9);
+        Completions name = session.completions("1 + brewL", 9);
         assertEquals(4, name.anchor());
         assertEquals(List.of("brewLength"), name.words());
-        Session.Completions asked = session.completions("copy = brewLength.isB", 21);
+        Completions asked = session.completions("copy = brewLength.isB", 21);
         assertEquals(18, asked.anchor());
         assertEquals(List.of("isBlank()"), asked.words());
         assertFalse(session.completions("brewLength.", 11).words().contains("notifyAll()"));
