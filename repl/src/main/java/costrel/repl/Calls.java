@@ -17,7 +17,7 @@ final class Calls {
         /** One of its plants. */
         PLANT("plant"),
         /** A volume of cold wort. */
-        LENGTH("brew length"),
+        LENGTH("brew length, such as 30 brl"),
         /** A hop variety with a lot in store. */
         VARIETY("hop variety"),
         /** A hop lot of the variety named before it. */

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
@@ -31,6 +32,7 @@ final class InputFaults {
     private static final Pattern DEREFERENCED = Pattern.compile("(.+) cannot be dereferenced");
     private static final Pattern TYPE = Pattern.compile("(?:[\\p{L}_$][\\w$]*\\.)*([\\p{L}_$][\\w$]*)(\\[\\])*");
     private static final Pattern WORD_AT_END = Pattern.compile("[\\p{L}_][\\p{L}\\d_]*+$");
+    private static final Pattern CALL = Pattern.compile("(\\w+)\\(\\s*(\\S)");
     private static final Pattern TEXT_AT_START = Pattern.compile("\"[^\"]*\"");
     private static final Pattern PACKAGES = Pattern.compile("\\b(?:[a-z_]\\w*\\.)+(?=[A-Z])");
     private static final int FORMS_SHOWN = 4;
@@ -108,6 +110,16 @@ final class InputFaults {
         if (next < source.length() && source.charAt(next) != '\n') {
             position = next;
         }
+        Optional<Fault> quote =
+                first.getCode().contains("expected") || first.getCode().contains("unclosed.str.lit")
+                        ? Unquoted.notClosed(piece)
+                        : Optional.empty();
+        if (quote.isEmpty() && first.getCode().contains("expected")) {
+            quote = Unquoted.betweenBrackets(piece, position);
+        }
+        if (quote.isPresent()) {
+            return quote.get();
+        }
         return new Fault(Fault.Kind.INPUT, message(first, source, position), piece.place(position));
     }
 
@@ -132,9 +144,13 @@ final class InputFaults {
             case "not.stmt" -> "this says nothing to do";
             case "int.number.too.large" -> "this whole number is too large; with a decimal point it may be larger";
             case "illegal.initializer.for.type" -> LIST_IN_BRACES;
-            case "prob.found.req" -> wrongKind(text, fallback);
-            case "cant.apply.symbol" -> wrongForm(text, fallback);
-            case "cant.apply.symbols" -> noForm(text, fallback);
+            case "prob.found.req" ->
+                wrongKind(text, fallback)
+                        + Unquoted.expectedAt(source, position)
+                                .map(hint -> "; in the brackets stands a text: \"" + hint + "\"")
+                                .orElse("");
+            case "cant.apply.symbol" -> wrongForm(text, fallback) + textMeant(source, position);
+            case "cant.apply.symbols" -> noForm(text, fallback) + textMeant(source, position);
             case "operator.cant.be.applied.1" ->
                 find(
                         OPERANDS,
@@ -158,13 +174,23 @@ final class InputFaults {
         };
     }
 
+    /** Where a word of ours was given something else than text: what the text is to be. */
+    private static String textMeant(String source, int position) {
+        Matcher call = CALL.matcher(source).region(position, source.length());
+        return call.lookingAt() && !call.group(2).startsWith("\"")
+                ? Calls.at(call.group(1), 0)
+                        .map(kind -> "; in the brackets stands a text: \"" + kind.hint() + "\"")
+                        .orElse("")
+                : "";
+    }
+
     private static String find(Pattern pattern, String text, Function<MatchResult, String> words, String fallback) {
         Matcher matcher = pattern.matcher(text);
         return matcher.find() ? words.apply(matcher.toMatchResult()) : fallback;
     }
 
-    private String unknownName(String code, String text, String source, int position) {
-        Matcher symbol = (code.equals("doesnt.exist") ? NO_PACKAGE : SYMBOL).matcher(text);
+    private String unknownName(String code, String complaint, String source, int position) {
+        Matcher symbol = (code.equals("doesnt.exist") ? NO_PACKAGE : SYMBOL).matcher(complaint);
         String name = symbol.find() ? symbol.group(symbol.groupCount()) : source.substring(position);
         if (name.matches("[£€¥]\\d*")) {
             return "money is written as text, such as \"" + name.charAt(0) + "12.50\"";
@@ -174,8 +200,13 @@ final class InputFaults {
         if (known.contains(name + "(")) {
             return "'" + name + "' is asked with brackets: " + name + "()";
         }
-        boolean method = text.contains("symbol:   method");
+        boolean method = complaint.contains("symbol:   method");
         String shown = method ? name + "()" : name;
+        Optional<String> text = method ? Optional.empty() : Unquoted.expectedAt(source, Math.max(0, at));
+        if (text.isPresent()) {
+            return "'" + name + "' isn't known; the " + text.get().replaceFirst(",.*", "") + " is written as text: \""
+                    + name + "\"";
+        }
         return "'" + shown + "' isn't known" + (at > 0 && source.charAt(at - 1) == '.' ? " here" : "")
                 + offer(name, known);
     }

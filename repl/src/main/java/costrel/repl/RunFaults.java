@@ -22,6 +22,8 @@ final class RunFaults {
     private static final Pattern OUTSIDE =
             Pattern.compile("Index:? (-?\\d+)(?: out of bounds for length|,? Size:) (\\d+)");
 
+    private static final Pattern QUOTED = Pattern.compile("['\"](.+?)['\"](?![\\p{L}\\d])");
+
     private RunFaults() {}
 
     /** The user stopped it. */
@@ -58,7 +60,9 @@ final class RunFaults {
         if (thrown instanceof OutOfMemoryError) {
             return MEMORY;
         }
-        return new Fault(Fault.Kind.FAILURE, "the answer can't be shown: " + message(thrown), null);
+        return isWrongInput(thrown)
+                ? new Fault(Fault.Kind.INPUT, message(thrown), null)
+                : new Fault(Fault.Kind.FAILURE, "the answer can't be shown: " + message(thrown), null);
     }
 
     /**
@@ -79,7 +83,10 @@ final class RunFaults {
         if (thrown instanceof OutOfMemoryError) {
             return MEMORY;
         }
-        Fault.Place place = place(piece, snippet, reported);
+        Fault.Place place = textMeant(piece, thrown);
+        if (place == null) {
+            place = place(piece, snippet, reported);
+        }
         if (reported instanceof UnresolvedReferenceException unresolved) {
             DeclarationSnippet waiting = unresolved.getSnippet();
             return new Fault(
@@ -88,6 +95,18 @@ final class RunFaults {
                     place);
         }
         return new Fault(isWrongInput(thrown) ? Fault.Kind.INPUT : Fault.Kind.FAILURE, message(thrown), place);
+    }
+
+    /** The place of a text that the message quotes, such as a name that isn't known. */
+    private static Fault.@Nullable Place textMeant(Piece piece, Throwable thrown) {
+        Matcher quoted = QUOTED.matcher(message(thrown));
+        while (quoted.find()) {
+            int at = piece.text().indexOf("\"" + quoted.group(1) + "\"");
+            if (at >= 0) {
+                return piece.place(at + 1);
+            }
+        }
+        return null;
     }
 
     /** The bare names of what is missing: {@code method g()} gives {@code g()}. */

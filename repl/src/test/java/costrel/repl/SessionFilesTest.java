@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -28,11 +29,13 @@ import org.junit.jupiter.api.TestFactory;
  *
  * <p>A session file is what the screen shows. Lines that begin with a prompt are typed; the others are printed. One that
  * begins with {@code "! "} is a fault or a note: through a pipe it goes to the error stream. Lines that begin with
- * {@code #} are for the reader.
+ * {@code #} are for the reader. A file whose first line ends in "over Lanternfold" is played with that brewery open, as
+ * users have it; a line {@code …} in it stands for any number of lines.
  */
 final class SessionFilesTest {
 
     private static final String ASIDE = "! ";
+    private static final String ANY_LINES = "…";
 
     /**
      * A session file.
@@ -41,12 +44,20 @@ final class SessionFilesTest {
      * @param screen what the screen shows in the end
      * @param answers the lines that are answers
      * @param asides the lines that are faults or notes
+     * @param brewery whether Lanternfold is open
      */
-    private record Script(List<String> typed, List<String> screen, List<String> answers, List<String> asides) {
+    private record Script(
+            List<String> typed, List<String> screen, List<String> answers, List<String> asides, boolean brewery) {
 
         static Script of(Path file) throws IOException {
-            Script script = new Script(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-            for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
+            List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+            Script script = new Script(
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    lines.get(0).endsWith(" over Lanternfold."));
+            for (String line : lines) {
                 if (line.startsWith("#")) {
                     continue;
                 }
@@ -64,6 +75,14 @@ final class SessionFilesTest {
             return script;
         }
 
+        Rendering rendering() {
+            return brewery ? Sheets.rendering() : new Rendering(List.of());
+        }
+
+        String[] arguments() {
+            return brewery ? new String[] {WordsTest.LANTERNFOLD.toString()} : new String[0];
+        }
+
         String input() {
             return typed.stream().map(line -> line + "\n").collect(Collectors.joining());
         }
@@ -74,7 +93,7 @@ final class SessionFilesTest {
         return files().stream()
                 .map(file -> dynamicTest(name(file), () -> {
                     Script script = Script.of(file);
-                    assertEquals(String.join("\n", script.screen()), screen(script.input()));
+                    assertShown(script.screen(), screen(script));
                 }));
     }
 
@@ -83,8 +102,8 @@ final class SessionFilesTest {
         return files().stream()
                 .map(file -> dynamicTest(name(file), () -> {
                     Script script = Script.of(file);
-                    Streams.Run run = Streams.run(script.input());
-                    assertEquals(lines(script.answers()), run.out());
+                    Streams.Run run = Streams.run(script.input(), script.rendering(), script.arguments());
+                    assertShown(script.answers(), run.out().replace("\r", "").stripTrailing());
                     for (String aside : script.asides()) {
                         assertTrue(run.err().contains(aside), () -> "expected " + aside + "\nin\n" + run.err());
                     }
@@ -104,7 +123,19 @@ final class SessionFilesTest {
                 }));
     }
 
-    private static String screen(String input) throws IOException {
+    private static void assertShown(List<String> expected, String shown) {
+        if (!expected.contains(ANY_LINES)) {
+            assertEquals(String.join("\n", expected).stripTrailing(), shown);
+            return;
+        }
+        String pattern = expected.stream()
+                .map(line -> line.equals(ANY_LINES) ? "(?:[^\n]*\n)*?" : Pattern.quote(line + "\n"))
+                .collect(Collectors.joining());
+        assertTrue((shown + "\n").matches(pattern), () -> String.join("\n", expected) + "\nexpected, found\n" + shown);
+    }
+
+    private static String screen(Script script) throws IOException {
+        String input = script.input();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Surroundings around = Streams.surroundings(
                 "",
@@ -114,7 +145,7 @@ final class SessionFilesTest {
                 "",
                 Optional.of(() -> Streams.terminal(
                         "dumb", new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), out)));
-        assertEquals(Console.DONE, new Console(around, new Rendering(List.of())).run());
+        assertEquals(Console.DONE, new Console(around, script.rendering()).run(script.arguments()));
         String shown = Streams.text(out);
         // The keys are heard before the console begins; its own screen begins with the first prompt.
         String own = shown.substring(shown.indexOf(Prompt.FIRST)).stripTrailing();
