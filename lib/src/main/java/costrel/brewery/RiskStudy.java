@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleConsumer;
 
 /**
  * What could happen to the cost of a pint: named spreads, drawn many times. Prices, alpha acid, losses and rates of exchange are
@@ -46,13 +47,16 @@ public final class RiskStudy {
     private final CostSheet sheet;
     private final Optional<Asked> asked;
     private final RiskPlan plan;
+    private final DoubleConsumer shareDone;
 
-    private RiskStudy(Brew brew, Gyle gyle, CostSheet sheet, Optional<Asked> asked, RiskPlan plan) {
+    private RiskStudy(
+            Brew brew, Gyle gyle, CostSheet sheet, Optional<Asked> asked, RiskPlan plan, DoubleConsumer shareDone) {
         this.brew = brew;
         this.gyle = gyle;
         this.sheet = sheet;
         this.asked = asked;
         this.plan = plan;
+        this.shareDone = shareDone;
     }
 
     static RiskStudy of(Brew brew) {
@@ -62,7 +66,8 @@ public final class RiskStudy {
                 gyle,
                 brew.costOf(gyle),
                 Optional.empty(),
-                new RiskPlan(List.of(), List.of(), Optional.empty(), USUAL_DRAWS, 1));
+                new RiskPlan(List.of(), List.of(), Optional.empty(), USUAL_DRAWS, 1),
+                share -> {});
     }
 
     /**
@@ -232,11 +237,22 @@ public final class RiskStudy {
                 gyle,
                 sheet,
                 Optional.of(new Asked(found, target)),
-                new RiskPlan(plan.drivers(), plan.correlations(), Optional.of(target), plan.draws(), plan.seed()));
+                new RiskPlan(plan.drivers(), plan.correlations(), Optional.of(target), plan.draws(), plan.seed()),
+                shareDone);
+    }
+
+    /**
+     * Telling somebody who waits how far the draws have come.
+     *
+     * @param listener is told now and then, on the thread that draws, which share of the work is done, 0 to 1
+     * @return the study that tells
+     */
+    public RiskStudy telling(DoubleConsumer listener) {
+        return new RiskStudy(brew, gyle, sheet, asked, plan, listener);
     }
 
     private RiskStudy changed(RiskPlan other) {
-        return new RiskStudy(brew, gyle, sheet, asked, other);
+        return new RiskStudy(brew, gyle, sheet, asked, other, shareDone);
     }
 
     /**
@@ -250,7 +266,7 @@ public final class RiskStudy {
             throw new IllegalArgumentException(
                     "risk: expected a spread or more, such as price(\"mashed goods\", \"10 %\"), found none");
         }
-        return Risk.of(split(vector()), plan);
+        return Risk.of(split(vector()), plan, shareDone);
     }
 
     private CostVector vector() {

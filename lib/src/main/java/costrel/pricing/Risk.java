@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleConsumer;
 
 /**
  * What next year could do to the cost of a pint: many draws of prices, alpha acid, efficiency, losses and rates of exchange.
@@ -24,6 +25,9 @@ import java.util.concurrent.CancellationException;
 public final class Risk {
     private static final int DRAWS_BETWEEN_QUESTIONS = 1024;
 
+    /** The share of the time that goes into drawing; the rest goes into ranks. Only for telling how far it has come. */
+    private static final double DRAWING = 0.3;
+
     /** Lines with the same drivers, taken together. */
     private record Bucket(double perPint, List<Integer> drivers) {}
 
@@ -39,12 +43,26 @@ public final class Risk {
      * @throws CancellationException when the thread is interrupted
      */
     public static RiskResult of(CostVector cost, RiskPlan plan) {
+        return of(cost, plan, share -> {});
+    }
+
+    /**
+     * Draws the cost of a pint and tells how far it has come.
+     *
+     * @param cost the cost of a pint, by lines
+     * @param plan what is drawn
+     * @param shareDone is told now and then, on the thread that draws, which share of the work is done, 0 to 1
+     * @return what a pint may come to cost
+     * @throws IllegalArgumentException when a driver moves no line, or the correlations can't hold together
+     * @throws CancellationException when the thread is interrupted
+     */
+    public static RiskResult of(CostVector cost, RiskPlan plan, DoubleConsumer shareDone) {
         List<Driver> drivers = plan.drivers();
         Driver.requireUse(drivers, cost);
         double[][] scores = new double[drivers.size()][plan.draws()];
-        double[] perPint = draw(buckets(cost, drivers), plan, scores);
+        double[] perPint = draw(buckets(cost, drivers), plan, scores, shareDone);
 
-        List<RiskResult.Influence> influences = influences(drivers, scores, perPint);
+        List<RiskResult.Influence> influences = influences(drivers, scores, perPint, shareDone);
         double[] sorted = perPint.clone();
         Arrays.sort(sorted);
         double mean = mean(perPint);
@@ -79,7 +97,7 @@ public final class Risk {
     }
 
     /** The cost of a pint in each draw; the scores of each driver are kept for their ranks. */
-    private static double[] draw(List<Bucket> buckets, RiskPlan plan, double[][] kept) {
+    private static double[] draw(List<Bucket> buckets, RiskPlan plan, double[][] kept, DoubleConsumer shareDone) {
         Driver[] drivers = plan.drivers().toArray(new Driver[0]);
         double[] bases = buckets.stream().mapToDouble(Bucket::perPint).toArray();
         int[][] moving = buckets.stream()
@@ -93,6 +111,7 @@ public final class Risk {
         for (int draw = 0; draw < perPint.length; draw++) {
             if (draw % DRAWS_BETWEEN_QUESTIONS == 0) {
                 stopWhenAsked();
+                shareDone.accept(DRAWING * draw / perPint.length);
             }
             source.draw(scores);
             for (int i = 0; i < drivers.length; i++) {
@@ -112,7 +131,8 @@ public final class Risk {
         return perPint;
     }
 
-    private static List<RiskResult.Influence> influences(List<Driver> drivers, double[][] scores, double[] perPint) {
+    private static List<RiskResult.Influence> influences(
+            List<Driver> drivers, double[][] scores, double[] perPint, DoubleConsumer shareDone) {
         boolean moves = false;
         for (double cost : perPint) {
             moves |= cost != perPint[0];
@@ -121,6 +141,7 @@ public final class Risk {
         List<RiskResult.Influence> influences = new ArrayList<>();
         for (int i = 0; i < drivers.size(); i++) {
             stopWhenAsked();
+            shareDone.accept(DRAWING + (1 - DRAWING) * i / drivers.size());
             // A driver's value rises with its score, so that both have the same ranks.
             double correlation =
                     moves && !drivers.get(i).spread().isCertain() ? Ranks.correlation(Ranks.of(scores[i]), ofCost) : 0;

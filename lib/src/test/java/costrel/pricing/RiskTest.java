@@ -274,6 +274,19 @@ class RiskTest {
         assertThrows(CancellationException.class, () -> Risk.of(TWO, plan(List.of(), malt(0.1))));
     }
 
+    @Test
+    void whoever_waits_is_told_a_share_that_only_rises_and_the_figures_stay_the_same() {
+        List<Double> told = new ArrayList<>();
+        RiskPlan plan = plan(List.of(), malt(0.1));
+        RiskResult watched = Risk.of(TWO, plan, told::add);
+        assertEquals(Risk.of(TWO, plan), watched);
+        assertTrue(told.size() > 2, told.toString());
+        assertEquals(0, told.get(0));
+        for (int i = 1; i < told.size(); i++) {
+            assertTrue(told.get(i) >= told.get(i - 1) && told.get(i) <= 1, told.toString());
+        }
+    }
+
     /** About a second on one free core is what is asked for; the best of three may take five, for a busy machine. */
     @Test
     void a_hundred_thousand_draws_of_thirty_lines_take_a_moment() {

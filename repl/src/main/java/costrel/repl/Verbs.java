@@ -220,7 +220,7 @@ public final class Verbs {
      * @return a study; its price("mashed goods", "10 %"), alpha("15 %") and the like say what is drawn
      */
     public static RiskStudy risk(Brew brew) {
-        return brew.risk();
+        return brew.risk().telling(Desk::shareDone);
     }
 
     /**
