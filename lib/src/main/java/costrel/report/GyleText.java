@@ -105,7 +105,7 @@ public final class GyleText {
                 : " (copper)";
     }
 
-    private static String sacks(double kg, Plant plant) {
+    static String sacks(double kg, Plant plant) {
         OptionalDouble sack = plant.weighing().sackKg();
         if (sack.isEmpty() || sack.getAsDouble() == 0) {
             return "";
