@@ -348,14 +348,20 @@ public final class BrewSheetHtml {
     }
 
     private static List<String> allergens(Brew brew, Gyle gyle) {
-        Set<String> found = new LinkedHashSet<>();
-        gyle.grist().forEach(line -> found.addAll(line.material().allergens()));
-        gyle.yeasts().forEach(line -> found.addAll(line.allergens()));
-        gyle.additions().forEach(line -> found.addAll(line.allergens()));
+        Set<String> found = allergens(gyle);
         run(brew, gyle)
                 .ifPresent(run -> run.filled()
                         .forEach(
                                 filled -> found.addAll(filled.plan().container().allergens())));
         return new ArrayList<>(found);
+    }
+
+    /** Allergens of what goes into a gyle, in the order of the bill. */
+    static Set<String> allergens(Gyle gyle) {
+        Set<String> found = new LinkedHashSet<>();
+        gyle.grist().forEach(line -> found.addAll(line.material().allergens()));
+        gyle.yeasts().forEach(line -> found.addAll(line.allergens()));
+        gyle.additions().forEach(line -> found.addAll(line.allergens()));
+        return found;
     }
 }

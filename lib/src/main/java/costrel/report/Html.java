@@ -2,6 +2,7 @@ package costrel.report;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 
 /** Builds one page of HTML that is well-formed XML too. Every word passes {@link #escaped}; nothing else writes text. */
 final class Html {
@@ -107,6 +108,11 @@ final class Html {
                     .append("/>\n");
         }
         return leaf("figcaption", picture.title()).close("figure");
+    }
+
+    /** The part of a key that stands for a choice. */
+    static String key(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT);
     }
 
     private StringBuilder start(String tag, String... attributes) {
