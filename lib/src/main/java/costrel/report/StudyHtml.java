@@ -18,6 +18,9 @@ import org.joda.money.CurrencyUnit;
 /** Sheets that answer a question: why a pint moved, what it may come to cost, which beers pay, which hops go where. */
 public final class StudyHtml {
 
+    /** As many as fit beside the names of the lots: a year and the month in which it began. */
+    private static final int MONTHS_ACROSS = 13;
+
     private StudyHtml() {}
 
     private static Html begin(String title, String heading, String words) {
@@ -133,23 +136,8 @@ public final class StudyHtml {
                 plan.objective().label() + ": " + plan.status().label(),
                 "");
         HopMonths use = HopMonths.of(plan);
-        if (!use.lots().isEmpty()) {
-            List<String> headers = new ArrayList<>(List.of("kg weighed out in"));
-            use.lots().forEach(lot -> headers.add("#" + lot.lot() + " " + lot.variety()));
-            html.table("Lots by the month", headers.toArray(String[]::new));
-            for (int i = 0; i < use.months().size(); i++) {
-                html.open("tr").leaf("th", use.months().get(i).toString(), "scope", "row");
-                for (HopMonths.Lot lot : use.lots()) {
-                    double kg = lot.kg().get(i);
-                    html.leaf("td", kg == 0 ? "" : Figures.fixed(kg, 2), "class", "n");
-                }
-                html.close("tr");
-            }
-            html.open("tr", "class", "total").leaf("th", "all", "scope", "row");
-            for (HopMonths.Lot lot : use.lots()) {
-                html.figure("lot." + lot.lot(), Figures.fixed(lot.totalKg(), 2));
-            }
-            html.close("tr").endTable();
+        for (int first = 0; first < use.months().size(); first += MONTHS_ACROSS) {
+            months(html, use, first, Math.min(use.months().size(), first + MONTHS_ACROSS));
         }
         pictures.forEach(html::picture);
         if (!plan.allocations().isEmpty()) {
@@ -172,6 +160,27 @@ public final class StudyHtml {
         plan.remarks().forEach(remark -> html.leaf("li", "note: " + remark));
         html.leaf("li", "Alpha acid of each day is reckoned ahead; go by the newest analysis when the day comes.");
         return html.close("ul").close("main").finished();
+    }
+
+    /** A part of the year, a row for each lot; the last part has the sums of all of it. */
+    private static void months(Html html, HopMonths use, int first, int end) {
+        boolean last = end == use.months().size();
+        List<String> headers = new ArrayList<>(List.of("lot", "variety"));
+        use.months().subList(first, end).forEach(month -> headers.add("#" + month));
+        headers.add(last ? "#all" : "");
+        html.table("Lots by the month, kg weighed out", headers.toArray(String[]::new));
+        for (HopMonths.Lot lot : use.lots()) {
+            html.open("tr").leaf("th", lot.lot(), "scope", "row").cell(lot.variety());
+            for (double kg : lot.kg().subList(first, end)) {
+                html.leaf("td", kg == 0 ? "" : Figures.fixed(kg, 2), "class", "n");
+            }
+            if (last) {
+                html.figure("lot." + lot.lot(), Figures.fixed(lot.totalKg(), 2)).close("tr");
+            } else {
+                html.cell("").close("tr");
+            }
+        }
+        html.endTable();
     }
 
     /**

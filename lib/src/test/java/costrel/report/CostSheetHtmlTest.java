@@ -162,7 +162,7 @@ class CostSheetHtmlTest {
             }
         }
         assertEquals(
-                4, ChartText.of(plan).lines().filter(line -> line.contains("█")).count() + 1);
+                3, ChartText.of(plan).lines().filter(line -> line.contains("█")).count());
     }
 
     @Test

@@ -18,12 +18,14 @@ import costrel.plant.Plant;
 import costrel.pricing.Comparison;
 import costrel.recipe.Recipe;
 import costrel.recipe.Resolver;
+import costrel.repl.sheets.SheetFile;
 import costrel.report.HarvestText;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The words that the console knows from the start. Each answers with something that prints itself. */
@@ -240,6 +242,43 @@ public final class Verbs {
      */
     public static PricedRange range() {
         return PricedRange.of(brewery(), Desk.day());
+    }
+
+    /**
+     * Writes a sheet to print, or its chart. It takes the place of an earlier sheet of the same kind and of no other file.
+     *
+     * @param thing a brew, its cost() or pricing(), a comparison, a study of risk, a harvest, range(), or brewery() for its
+     *     price list
+     * @param file ends in .html or .pdf for the sheet, in .svg or .png for its chart
+     * @return what was written
+     * @throws IllegalArgumentException if the thing has no sheet, or the file may not be written
+     */
+    public static String sheet(Object thing, String file) {
+        return SheetFile.write(thing, file, Desk.day(), Optional.empty());
+    }
+
+    /**
+     * Writes a brew sheet with the additions at their time of the clock.
+     *
+     * @param brew the brew
+     * @param file ends in .html or .pdf
+     * @param clock such as "boil 09:00" or "cast 10:15"
+     * @return what was written
+     * @throws IllegalArgumentException if the clock is none, or the file may not be written
+     */
+    public static String sheet(Brew brew, String file, String clock) {
+        return SheetFile.write(brew, file, Desk.day(), Optional.of(clock));
+    }
+
+    /**
+     * A chart in characters: where a pint's money goes, why it moved, what it may come to, which month takes how many hops.
+     *
+     * @param thing a brew, its cost() or pricing(), a comparison, a study of risk or a harvest
+     * @return the chart
+     * @throws IllegalArgumentException if the thing has none
+     */
+    public static String chart(Object thing) {
+        return SheetFile.chart(thing);
     }
 
     /**

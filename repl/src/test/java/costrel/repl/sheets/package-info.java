@@ -1,0 +1,4 @@
+@NullMarked
+package costrel.repl.sheets;
+
+import org.jspecify.annotations.NullMarked;
