@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What README shows is run: the console's lines, the Java program and the commands. */
 @Timeout(300)
@@ -40,8 +41,10 @@ final class ReadmeTest {
     }
 
     @Test
-    void every_line_for_the_console_gets_an_answer() throws IOException {
-        for (String block : blocks("costrel")) {
+    void every_line_for_the_console_gets_an_answer(@TempDir Path written) throws IOException {
+        String folder = written.toString().replace('\\', '/');
+        for (String shown : blocks("costrel")) {
+            String block = shown.replaceAll("\"(\\w+\\.(?:html|pdf|svg|png))\"", "\"" + folder + "/$1\"");
             Streams.Run run = Streams.run(block, Sheets.rendering(), lanternfold(), "--plain");
             assertEquals("", run.err());
             assertEquals(Console.DONE, run.code());
