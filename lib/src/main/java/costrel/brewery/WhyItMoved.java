@@ -13,8 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Compares cost sheets of a brewery: hop lots of one variety stand for the same item, so that a new harvest is no new hop. */
+/**
+ * Compares cost sheets of a brewery: hop lots of one variety stand for the same item, so that a new harvest is no new hop, and
+ * what is bought in foreign money has its rates of exchange told apart from its price.
+ */
 public final class WhyItMoved {
+
+    /** What a line of carriage is called, before the goods that it is for. */
+    private static final String CARRIAGE = "carriage on ";
 
     private WhyItMoved() {}
 
@@ -24,13 +30,14 @@ public final class WhyItMoved {
      * @param brewery the brewery, whose hop varieties are known
      * @param before the sheet that is compared with
      * @param after the sheet whose cost is to be explained
-     * @param currencies foreign currencies that moved, with what is bought in each
+     * @param currencies foreign currencies that moved, with what is bought in each; none to take those of the price lists
      * @return the comparison
      * @throws IllegalArgumentException if the sheets are in two currencies
      */
     public static Comparison between(Brewery brewery, CostSheet before, CostSheet after, CurrencyMove... currencies) {
-        return Comparison.between(
-                before, after, new ComparisonOptions(sameAs(brewery, before, after), List.of(currencies)));
+        List<CurrencyMove> moves =
+                currencies.length > 0 ? List.of(currencies) : ForeignMoney.moves(brewery, before, after);
+        return Comparison.between(before, after, new ComparisonOptions(sameAs(brewery, before, after), moves));
     }
 
     /**
@@ -63,8 +70,11 @@ public final class WhyItMoved {
     }
 
     private static Optional<String> variety(List<String> varieties, String item) {
+        String carriage = item.startsWith(CARRIAGE) ? CARRIAGE : "";
         return varieties.stream()
-                .filter(variety -> Names.folded(item).startsWith(Names.folded(variety)))
+                .filter(variety ->
+                        Names.folded(item.substring(carriage.length())).startsWith(Names.folded(variety)))
+                .map(variety -> carriage + variety)
                 .findFirst();
     }
 }

@@ -92,6 +92,29 @@ class CostMovesTest {
         assertEquals(expected.doubleValue(), found.doubleValue(), 1e-9);
     }
 
+    /**
+     * Cascade is bought in euros: €90.00 and 2 % for 5 kg at £0.8510 in spring, €92.00 and 2 % less €0.60 a kg at £0.8735 in
+     * autumn. Of three factors u · p · e the last bears (e₁ − e₀) · ((u₀p₀ + u₁p₁) / 3 + (u₀p₁ + u₁p₀) / 6), Shapley 1953.
+     */
+    @Test
+    void a_dearer_euro_bears_its_own_part() {
+        Comparison comparison = sinceSpring("Trimwick Pale");
+        double before = line(comparison.before(), "Cascade CA25-P09").amount().doubleValue();
+        double after = line(comparison.after(), "Cascade CA26-P03").amount().doubleValue();
+        double spring = 90 * 1.02 / 5;
+        double autumn = 92 * 1.02 / 5 - 0.60;
+        double expected = (0.8735 - 0.8510)
+                * ((before * spring + after * autumn) / 3 + (before * autumn + after * spring) / 6)
+                / comparison.after().yieldChain().saleablePints().doubleValue();
+        double found = comparison.of(Effect.EXCHANGE_RATE).lines().stream()
+                .filter(line -> line.item().equals("Cascade CA26-P03"))
+                .mapToDouble(line -> line.perPint().doubleValue())
+                .sum();
+        assertEquals(expected, found, 1e-9);
+        assertTrue(comparison.of(Effect.USAGE).lines().stream()
+                .noneMatch(line -> line.item().startsWith("carriage")));
+    }
+
     @Test
     void a_new_harvest_is_the_same_hop_at_another_price_and_dose() {
         Comparison comparison = sinceSpring("Wickgate Bitter");
