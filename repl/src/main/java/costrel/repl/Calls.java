@@ -42,6 +42,10 @@ final class Calls {
         AMOUNT("amount, such as 2 oz/brl"),
         /** A unit. */
         UNIT("unit, such as g/hL"),
+        /** A gravity. */
+        GRAVITY("present gravity, such as 1.0115"),
+        /** Condition. */
+        VOLUMES("condition, such as 1.2 volumes"),
         /** Steps of discounts. */
         STEPS("steps, such as 10: 5 %"),
         /** The name of a script. */
@@ -91,6 +95,9 @@ final class Calls {
                     call("loss", Kind.SHARE),
                     call("exchangeRate", Kind.CURRENCY, Kind.SHARE),
                     call("target", Kind.CONTAINER, Kind.MONEY, Kind.SHARE),
+                    call("racking.at", Kind.GRAVITY),
+                    call("held", Kind.VOLUMES),
+                    call("rating", Kind.CONTAINER, Kind.VOLUMES),
                     call("objective", Kind.OBJECTIVE),
                     call("allow", Kind.VARIETY, Kind.VARIETY),
                     call("beer", Kind.BEER),
@@ -106,6 +113,17 @@ final class Calls {
 
     private static Map.Entry<String, List<Kind>> call(String name, Kind... between) {
         return Map.entry(name, List.of(between));
+    }
+
+    /**
+     * The name under which a call is known here: one that means something else behind {@code racking(...)} has a name of its
+     * own.
+     *
+     * @param before the input up to the call
+     * @param call the call as typed
+     */
+    static String known(String before, String call) {
+        return call.equals("at") && before.lastIndexOf("racking(") > before.lastIndexOf(';') ? "racking.at" : call;
     }
 
     /** All calls with what stands between their brackets. */

@@ -81,7 +81,7 @@ final class Larder {
                 Words.all().values().stream()
                         .map(word -> new Named(word.name(), word.line()))
                         .toList();
-            case DAY, SHARE, MONEY, AMOUNT, UNIT, STEPS, SCRIPT, STEP, CURRENCY -> List.of();
+            case DAY, SHARE, MONEY, AMOUNT, UNIT, GRAVITY, VOLUMES, STEPS, SCRIPT, STEP, CURRENCY -> List.of();
         };
     }
 

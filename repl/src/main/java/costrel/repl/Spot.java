@@ -80,6 +80,6 @@ record Spot(String call, int place, List<String> before, Optional<Integer> text)
         while (from > 0 && Character.isJavaIdentifierPart(source.charAt(from - 1))) {
             from--;
         }
-        return source.substring(from, bracket);
+        return Calls.known(source.substring(0, from), source.substring(from, bracket));
     }
 }

@@ -136,6 +136,8 @@ final class OffersTest {
         assertEquals("\"hop lot\"", Hint.of("b.lot(\"First Gold\", "));
         assertEquals("  FV 6000 L, copper 7500 L", Hint.of("b.on(\"Main"));
         assertEquals("  the beers of the brewery", Hint.of("beers"));
+        assertEquals("present gravity, such as 1.0115", Hint.of("racking(b).at(\""));
+        assertEquals("container", Hint.of("b.pricing().at(\""));
         assertEquals("", Hint.of("b.on(\"Mai"));
         assertEquals("", Hint.of("x = 5"));
     }

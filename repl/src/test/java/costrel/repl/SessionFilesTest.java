@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,12 +31,14 @@ import org.junit.jupiter.api.TestFactory;
  * <p>A session file is what the screen shows. Lines that begin with a prompt are typed; the others are printed. One that
  * begins with {@code "! "} is a fault or a note: through a pipe it goes to the error stream. Lines that begin with
  * {@code #} are for the reader. A file whose first line ends in "over Lanternfold" is played with that brewery open, as
- * users have it; a line {@code …} in it stands for any number of lines.
+ * users have it; a line {@code …} in it stands for any number of lines, {@code #.##} for a figure of two decimals, and gaps
+ * of several blanks may be of any width: prices of the sample may move, and the figures are checked elsewhere.
  */
 final class SessionFilesTest {
 
     private static final String ASIDE = "! ";
     private static final String ANY_LINES = "…";
+    private static final Pattern OPEN = Pattern.compile("#(?:\\.#+)?| {2,}");
 
     /**
      * A session file.
@@ -128,10 +131,27 @@ final class SessionFilesTest {
             assertEquals(String.join("\n", expected).stripTrailing(), shown);
             return;
         }
-        String pattern = expected.stream()
-                .map(line -> line.equals(ANY_LINES) ? "(?:[^\n]*\n)*?" : Pattern.quote(line + "\n"))
-                .collect(Collectors.joining());
+        String pattern = expected.stream().map(SessionFilesTest::pattern).collect(Collectors.joining());
         assertTrue((shown + "\n").matches(pattern), () -> String.join("\n", expected) + "\nexpected, found\n" + shown);
+    }
+
+    private static String pattern(String line) {
+        if (line.equals(ANY_LINES)) {
+            return "(?:[^\n]*\n)*?";
+        }
+        StringBuilder pattern = new StringBuilder();
+        Matcher open = OPEN.matcher(line);
+        int from = 0;
+        while (open.find()) {
+            pattern.append(Pattern.quote(line.substring(from, open.start())));
+            int decimals = open.group().length() - 2;
+            pattern.append(
+                    open.group().startsWith(" ")
+                            ? " {2,}"
+                            : "-?\\d+" + (decimals > 0 ? "\\.\\d{" + decimals + "}" : ""));
+            from = open.end();
+        }
+        return pattern + Pattern.quote(line.substring(from) + "\n");
     }
 
     private static String screen(Script script) throws IOException {

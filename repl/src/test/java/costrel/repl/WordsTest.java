@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import costrel.brewery.Brew;
 import costrel.brewery.Brewery;
 import costrel.brewery.Harvest;
+import costrel.brewery.RackingPlan;
 import costrel.brewery.RiskStudy;
 import costrel.brewery.SellingPrices;
 import java.lang.reflect.Method;
@@ -34,7 +35,14 @@ final class WordsTest {
     private Path scratch = Path.of("");
 
     private static List<Method> methods() {
-        return Stream.of(Verbs.class, Brew.class, Brewery.class, Harvest.class, SellingPrices.class, RiskStudy.class)
+        return Stream.of(
+                        Verbs.class,
+                        Brew.class,
+                        Brewery.class,
+                        Harvest.class,
+                        SellingPrices.class,
+                        RackingPlan.class,
+                        RiskStudy.class)
                 .flatMap(type -> Stream.of(type.getMethods()))
                 .toList();
     }
@@ -54,7 +62,7 @@ final class WordsTest {
         Calls.all()
                 .forEach((call, between) -> assertTrue(
                         methods().stream()
-                                .filter(method -> method.getName().equals(call))
+                                .filter(method -> method.getName().equals(call.replaceFirst(".*\\.", "")))
                                 .map(Method::getParameterTypes)
                                 .anyMatch(types -> Arrays.stream(types)
                                                 .takeWhile(type -> type == String.class)
