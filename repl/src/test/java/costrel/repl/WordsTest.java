@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -76,8 +77,9 @@ final class WordsTest {
         Own own = Own.of(Brewery.open(LANTERNFOLD), DAY);
         List<String> lines = new ArrayList<>();
         for (Words.Word word : Words.all().values()) {
-            String example = own.in(word.example());
-            lines.add(word.name().equals("save") ? "save(\"" + scratch.resolve("monday.jsh") + "\")" : example);
+            String example = own.in(word.example())
+                    .replaceAll("\"(\\w+\\.(?:jsh|html))\"", Matcher.quoteReplacement("\"" + scratch + "/") + "$1\"");
+            lines.add(example);
             word.more().forEach(more -> lines.add(example + own.in(more.ending())));
         }
         String input = "day(\"" + DAY + "\")\n" + String.join("\n", lines) + "\n";
