@@ -9,6 +9,7 @@ module costrel {
     requires hipparchus.stat;
     requires ojalgo;
     requires tech.units.indriya;
+    requires tools.jackson.core;
     requires static transitive org.jspecify;
 
     exports costrel.measure;

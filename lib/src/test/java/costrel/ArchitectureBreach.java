@@ -23,6 +23,7 @@ record ArchitectureBreach(String rule, String where, String body) {
             breach("money is known from harvest upwards only", "scaling", "org.joda.money.Money it;"),
             breach("only measure knows Indriya", "wort", "tech.units.indriya.AbstractUnit<?> it;"),
             breach("only harvest and pricing know Hipparchus", "cost", "org.hipparchus.special.Erf it;"),
+            breach("only report knows Jackson", "brewery", "tools.jackson.core.JsonGenerator it;"),
             breach("only tables knows Commons CSV", "brewery", "org.apache.commons.csv.CSVFormat it;"),
             breach(
                     "only tables, brewery and report know the file system",

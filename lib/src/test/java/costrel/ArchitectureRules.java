@@ -74,6 +74,7 @@ final class ArchitectureRules {
                 outside("measure").dependOnClassesThat(types("tech.units..", "tech.uom..", "javax.measure.spi..")));
         rules.put(
                 "only tables knows Commons CSV", outside("tables").dependOnClassesThat(types("org.apache.commons..")));
+        rules.put("only report knows Jackson", outside("report").dependOnClassesThat(types("tools.jackson..")));
         rules.put(
                 "only harvest and pricing know Hipparchus",
                 outside("harvest", "pricing").dependOnClassesThat(types("org.hipparchus..")));

@@ -15,54 +15,79 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** A cost sheet as text: every line, what it adds up to, and the pint in each container. */
+/** A cost sheet set out: every line, what it adds up to, and the pint in each container. */
 public final class CostText {
-
-    private static final int WIDTH = 110;
 
     private CostText() {}
 
     /**
-     * The whole sheet.
+     * The whole sheet as text.
      *
      * @param sheet the cost sheet
      * @return lines of text
      */
     public static String of(CostSheet sheet) {
-        StringBuilder text = new StringBuilder();
-        text.append(sheet.batch().beer())
-                .append(", cost of one gyle at the prices of ")
-                .append(sheet.batch().costedOn())
-                .append(", duty point ")
-                .append(sheet.batch().dutyOn())
-                .append(", all without VAT\n");
-        text.append(lines("the gyle", sheet.gyleLines(), sheet.gyleCost()));
-        for (ContainerCost container : sheet.containers()) {
-            List<CostLine> lines = new ArrayList<>(container.lines());
-            text.append(container(container, lines));
-        }
-        text.append(containers(sheet)).append(yieldChain(sheet.yieldChain())).append(sold(sheet));
-        for (ContainerCost container : sheet.containers()) {
-            if (container.count() > 0) {
-                text.append(Figures.folded(duty(container.duty()), 2, WIDTH));
-            }
-        }
-        return text.append(notes(sheet)).toString();
+        return TextForm.of(sheet(sheet));
     }
 
-    private static String lines(String heading, List<CostLine> lines, Money total) {
-        String sign = MoneyWords.sign(total.getCurrencyUnit());
-        TextTable table = TextTable.of(
-                heading, "", "#amount", "unit", "#price " + sign + "/unit", "supplier or basis", "#" + sign);
-        for (CostLine line : lines) {
-            row(table, line);
+    /**
+     * The whole sheet.
+     *
+     * @param cost the cost sheet
+     * @return a sheet of the kind "cost sheet"
+     */
+    public static Sheet sheet(CostSheet cost) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(gyle(cost));
+        for (int i = 0; i < cost.containers().size(); i++) {
+            blocks.add(container("container" + (i + 1), cost.containers().get(i)));
         }
-        table.total("", "", "", "", "", "", total.getAmount().toPlainString());
-        return table.text(2);
+        blocks.add(containersTable(cost));
+        blocks.add(yieldChain(cost.yieldChain()));
+        sold(cost).ifPresent(blocks::add);
+        for (ContainerCost container : cost.containers()) {
+            if (container.count() > 0) {
+                blocks.add(Block.Note.how(duty(container.duty())));
+            }
+        }
+        blocks.addAll(noteBlocks(cost));
+        String title = cost.batch().beer() + ", cost of one gyle at the prices of "
+                + cost.batch().costedOn() + ", duty point " + cost.batch().dutyOn() + ", all without VAT";
+        return new Sheet("cost sheet", title, about(cost), blocks);
+    }
+
+    /** What the titles of all sheets say that are made of a cost sheet. */
+    static List<Fact> about(CostSheet cost) {
+        return List.of(
+                Fact.words("beer", "beer", cost.batch().beer()),
+                Fact.words("costedOn", "costed on", cost.batch().costedOn().toString()),
+                Fact.words("dutyOn", "duty point", cost.batch().dutyOn().toString()),
+                Fact.words(
+                        "currency", "currency", cost.total().getCurrencyUnit().getCode()));
+    }
+
+    private static TextTable lines(String key, String caption, CurrencyUnit currency) {
+        return TextTable.keyed(
+                key,
+                caption,
+                Column.words("group", caption),
+                Column.words("item", ""),
+                Column.figures("amount", "amount", ""),
+                Column.words("unit", "unit"),
+                Column.figures("price", "price " + MoneyWords.sign(currency) + "/unit", currency.getCode() + "/unit"),
+                Column.words("basis", "supplier or basis"),
+                MoneyWords.column("cost", "", currency));
+    }
+
+    private static Table gyle(CostSheet cost) {
+        TextTable table = lines("gyle", "the gyle", cost.total().getCurrencyUnit());
+        cost.gyleLines().forEach(line -> row(table, line));
+        return table.total("", "", "", "", "", "", amount(cost.gyleCost())).table();
     }
 
     private static void row(TextTable table, CostLine line) {
@@ -73,19 +98,14 @@ public final class CostText {
                 line.unit(),
                 line.unitPrice().map(price -> number(price.value(), 4)).orElse(""),
                 line.supplier().isEmpty() ? line.remark() : line.supplier(),
-                line.value().getAmount().toPlainString());
+                amount(line.value()));
     }
 
-    private static String container(ContainerCost container, List<CostLine> lines) {
-        String sign = MoneyWords.sign(container.total().getCurrencyUnit());
-        TextTable table = TextTable.of(
+    private static Table container(String key, ContainerCost container) {
+        TextTable table = lines(
+                key,
                 container.count() + " × " + container.container().name(),
-                "",
-                "#amount",
-                "unit",
-                "#price " + sign + "/unit",
-                "supplier or basis",
-                "#" + sign);
+                container.total().getCurrencyUnit());
         table.row(
                 "share of the gyle",
                 "",
@@ -93,31 +113,36 @@ public final class CostText {
                 "%",
                 "",
                 "",
-                container.gyleShare().getAmount().toPlainString());
-        lines.forEach(line -> row(table, line));
-        table.total("", "", "", "", "", "", container.total().getAmount().toPlainString());
-        return table.text(2);
+                amount(container.gyleShare()));
+        container.lines().forEach(line -> row(table, line));
+        return table.total("", "", "", "", "", "", amount(container.total())).table();
     }
 
     /**
-     * The containers and the mix, each to the pint.
+     * The containers and the mix, each to the pint, as text.
      *
      * @param sheet the cost sheet
      * @return a table
      */
     public static String containers(CostSheet sheet) {
-        String sign = MoneyWords.sign(sheet.total().getCurrencyUnit());
-        TextTable table = TextTable.of(
-                "in",
-                "#filled",
-                "#gyle " + sign,
-                "#packaging " + sign,
-                "#duty " + sign,
-                "#total " + sign,
-                "#each " + sign,
-                "#pints",
-                "#" + MoneyWords.coins(sheet.total().getCurrencyUnit()) + " a pint");
-        Money gyle = Money.zero(sheet.total().getCurrencyUnit());
+        return TextForm.of(List.of(containersTable(sheet)));
+    }
+
+    static Table containersTable(CostSheet sheet) {
+        CurrencyUnit currency = sheet.total().getCurrencyUnit();
+        TextTable table = TextTable.keyed(
+                "containers",
+                "each container and the mix",
+                Column.words("container", "in"),
+                Column.figures("filled", "filled", ""),
+                MoneyWords.column("gyle", "gyle", currency),
+                MoneyWords.column("packaging", "packaging", currency),
+                MoneyWords.column("duty", "duty", currency),
+                MoneyWords.column("total", "total", currency),
+                MoneyWords.column("each", "each", currency),
+                Column.figures("pints", "pints", "pint"),
+                MoneyWords.perPint("perPint", currency));
+        Money gyle = Money.zero(currency);
         Money packaging = gyle;
         Money duty = gyle;
         PaperSum pints = new PaperSum(1);
@@ -148,21 +173,27 @@ public final class CostText {
                 "",
                 pints.total(),
                 sheet.pencePerPint().toPlainString());
-        return table.text(2);
+        return table.table();
     }
 
     /**
-     * Where the money goes, group by group.
+     * Where the money goes, group by group, as text.
      *
      * @param sheet the cost sheet
      * @return a table
      */
     public static String groups(CostSheet sheet) {
+        return TextForm.of(List.of(groupsTable(sheet)));
+    }
+
+    static Table groupsTable(CostSheet sheet) {
         CurrencyUnit currency = sheet.total().getCurrencyUnit();
-        TextTable table = TextTable.of(
-                "cost of the gyle, without VAT",
-                "#" + MoneyWords.sign(currency),
-                "#" + MoneyWords.coins(currency) + " a pint");
+        TextTable table = TextTable.keyed(
+                "groups",
+                "where the money goes",
+                Column.words("group", "cost of the gyle, without VAT"),
+                MoneyWords.column("cost", "", currency),
+                MoneyWords.perPint("perPint", currency));
         PaperSum pence = new PaperSum(2);
         BigDecimal pints = sheet.yieldChain().saleablePints();
         for (CostGroup group : CostGroup.values()) {
@@ -176,11 +207,17 @@ public final class CostText {
             }
         }
         table.total("all", amount(sheet.total()), sheet.pencePerPint().toPlainString());
-        return table.text(2);
+        return table.table();
     }
 
-    private static String yieldChain(YieldChain chain) {
-        TextTable table = TextTable.of("yield", "#L", "#lost L", "in");
+    private static Table yieldChain(YieldChain chain) {
+        TextTable table = TextTable.keyed(
+                "yield",
+                "from what is collected to what is sold",
+                Column.words("step", "yield"),
+                Column.figures("volume", "L", "L"),
+                Column.figures("lost", "lost L", "L"),
+                Column.words("lostIn", "in"));
         PaperSum litres = new PaperSum(1);
         for (YieldChain.Step step : chain.steps()) {
             if (step.label().equals("collected")) {
@@ -191,18 +228,27 @@ public final class CostText {
                 table.row("= " + step.label(), litres.total(), lost.replace("-", ""), step.lostIn());
             }
         }
-        return table.text(2);
+        return table.table();
     }
 
     /** What a pint that is sold bears, where some that can be sold never is. */
-    private static String sold(CostSheet sheet) {
+    private static Optional<Block> sold(CostSheet sheet) {
         if (sheet.yieldChain().unsoldL().signum() == 0) {
-            return "";
+            return Optional.empty();
         }
         CurrencyUnit currency = sheet.total().getCurrencyUnit();
-        return "  a pint that is sold bears " + MoneyWords.coinsOf(currency, sheet.unroundedPerPintSold()) + " "
-                + MoneyWords.coins(currency) + ", one that could be sold "
-                + sheet.pencePerPint().toPlainString() + "\n";
+        String coins = MoneyWords.coins(currency);
+        return Optional.of(new Block.Facts(List.of(
+                Fact.figure(
+                        "perPintSold",
+                        "a pint that is sold bears",
+                        MoneyWords.coinsOf(currency, sheet.unroundedPerPintSold()),
+                        coins),
+                Fact.figure(
+                        "perPintSaleable",
+                        "one that could be sold",
+                        sheet.pencePerPint().toPlainString(),
+                        coins))));
     }
 
     private static String duty(DutyFigure duty) {
@@ -247,25 +293,29 @@ public final class CostText {
     }
 
     /**
-     * Findings, cautions, what is left out and what was assumed.
+     * Findings, cautions, what is left out and what was assumed, as text.
      *
      * @param sheet the cost sheet
      * @return a line or more for each
      */
     public static String notes(CostSheet sheet) {
-        StringBuilder text = new StringBuilder();
-        text.append(grouped("finding: ", sheet.findings())).append(grouped("caution: ", sheet.cautions()));
+        return TextForm.of(noteBlocks(sheet));
+    }
+
+    static List<Block.Note> noteBlocks(CostSheet sheet) {
+        List<Block.Note> notes = new ArrayList<>(grouped(Block.Note.Kind.FINDING, sheet.findings()));
+        notes.addAll(grouped(Block.Note.Kind.CAUTION, sheet.cautions()));
         if (!sheet.leftOut().isEmpty()) {
-            text.append(Figures.folded("left out: " + String.join("; ", sheet.leftOut()), 2, WIDTH));
+            notes.add(Block.Note.of(Block.Note.Kind.LEFT_OUT, String.join("; ", sheet.leftOut())));
         }
         if (!sheet.defaultsUsed().isEmpty()) {
-            text.append(Figures.folded("assumed: " + String.join("; ", sheet.defaultsUsed()), 2, WIDTH));
+            notes.add(Block.Note.of(Block.Note.Kind.ASSUMED, String.join("; ", sheet.defaultsUsed())));
         }
-        return text.toString();
+        return notes;
     }
 
     /** Findings that end in the same advice share it. */
-    private static String grouped(String word, List<CostFinding> findings) {
+    private static List<Block.Note> grouped(Block.Note.Kind kind, List<CostFinding> findings) {
         Map<String, List<String>> whats = new LinkedHashMap<>();
         for (CostFinding finding : findings) {
             List<String> alike = whats.computeIfAbsent(finding.suggestion(), advice -> new ArrayList<>());
@@ -273,10 +323,10 @@ public final class CostText {
                 alike.add(finding.what());
             }
         }
-        StringBuilder text = new StringBuilder();
-        whats.forEach((advice, alike) -> text.append(
-                Figures.folded(word + String.join("; ", alike) + (advice.isEmpty() ? "" : "; " + advice), 2, WIDTH)));
-        return text.toString();
+        List<Block.Note> notes = new ArrayList<>();
+        whats.forEach((advice, alike) ->
+                notes.add(Block.Note.of(kind, String.join("; ", alike) + (advice.isEmpty() ? "" : "; " + advice))));
+        return notes;
     }
 
     private static String amount(Money money) {

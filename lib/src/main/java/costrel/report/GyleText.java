@@ -1,6 +1,5 @@
 package costrel.report;
 
-import costrel.hops.HopOnTheDay;
 import costrel.plant.Plant;
 import costrel.scaling.Fermented;
 import costrel.scaling.Finding;
@@ -10,78 +9,106 @@ import costrel.scaling.LiquorPlan;
 import costrel.wort.WaterDensity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A gyle as text: what to weigh out, what to draw, what to expect, what to look out for. */
+/** A gyle set out: what to weigh out, what to draw, what to expect, what to look out for. */
 public final class GyleText {
-
-    private static final int WIDTH = 110;
 
     private GyleText() {}
 
     /**
-     * The whole sheet.
+     * The whole sheet as text.
      *
      * @param gyle the gyle
      * @return lines of text
      */
     public static String of(Gyle gyle) {
-        return heading(gyle)
-                + grist(gyle)
-                + hops(gyle)
-                + others(gyle)
-                + liquor(gyle)
-                + volumes(gyle)
-                + beer(gyle)
-                + findings(gyle.findings());
-    }
-
-    static String heading(Gyle gyle) {
-        StringBuilder text = new StringBuilder();
-        text.append(gyle.beerName())
-                .append(", a gyle of ")
-                .append(Figures.brewLength(gyle.collectedL()))
-                .append(" on ")
-                .append(gyle.plant().name())
-                .append('\n');
-        text.append("  OG ").append(Figures.degrees(gyle.og().excessDegrees()));
-        gyle.beer().fg().ifPresent(fg -> text.append("   FG ").append(Figures.degrees(fg.excessDegrees())));
-        text.append("   ")
-                .append(Figures.fixed(gyle.bitterness().ebu(), 1))
-                .append(" EBU (")
-                .append(gyle.bitterness().convention())
-                .append(" convention, ")
-                .append(
-                        gyle.bitterness().upperBound()
-                                ? "an upper bound"
-                                : gyle.bitterness().speaksOf())
-                .append(')');
-        for (Gyle.RuledColour colour : gyle.colours()) {
-            text.append("   ")
-                    .append(Figures.fixed(colour.colour().ebc(), 0))
-                    .append(" EBC (")
-                    .append(Figures.capital(colour.rule()))
-                    .append(", ± 25 %)");
-        }
-        text.append('\n');
-        text.append("  mash efficiency ")
-                .append(Figures.percent(gyle.mashEfficiency(), 1))
-                .append("   extract efficiency to FV ")
-                .append(Figures.percent(gyle.extractEfficiency(), 1))
-                .append('\n');
-        return text.toString();
+        return TextForm.of(sheet(gyle));
     }
 
     /**
-     * The grist to weigh out.
+     * The whole sheet.
+     *
+     * @param gyle the gyle
+     * @return a sheet of the kind "gyle"
+     */
+    public static Sheet sheet(Gyle gyle) {
+        List<Block> blocks = new ArrayList<>(heading(gyle));
+        blocks.add(gristTable(gyle));
+        blocks.addAll(HopTables.additions(gyle));
+        others(gyle).ifPresent(blocks::add);
+        gyle.liquor().ifPresent(plan -> blocks.add(liquor(plan)));
+        blocks.add(volumes(gyle));
+        blocks.addAll(beer(gyle));
+        blocks.addAll(findingBlocks(gyle.findings()));
+        return new Sheet("gyle", title(gyle), about(gyle), blocks);
+    }
+
+    private static String title(Gyle gyle) {
+        return gyle.beerName() + ", a gyle of " + Figures.brewLength(gyle.collectedL()) + " on "
+                + gyle.plant().name();
+    }
+
+    /** What the titles of all sheets say that are made of a gyle. */
+    static List<Fact> about(Gyle gyle) {
+        return List.of(
+                Fact.words("beer", "beer", gyle.beerName()),
+                Fact.words("plant", "plant", gyle.plant().name()),
+                Fact.figure("collected", "collected", Figures.fixed(gyle.collectedL(), 0), "L"));
+    }
+
+    private static List<Block> heading(Gyle gyle) {
+        List<Fact> beer = new ArrayList<>();
+        beer.add(Fact.figure("og", "OG", Figures.degrees(gyle.og().excessDegrees()), ""));
+        gyle.beer().fg().ifPresent(fg -> beer.add(Fact.figure("fg", "FG", Figures.degrees(fg.excessDegrees()), "")));
+        beer.add(Fact.figure("ebu", "", Figures.fixed(gyle.bitterness().ebu(), 1), "EBU")
+                .remarked(gyle.bitterness().convention() + " convention, "
+                        + (gyle.bitterness().upperBound()
+                                ? "an upper bound"
+                                : gyle.bitterness().speaksOf())));
+        for (Gyle.RuledColour colour : gyle.colours()) {
+            beer.add(Fact.figure(
+                            Column.keyOf("ebc " + colour.rule()),
+                            "",
+                            Figures.fixed(colour.colour().ebc(), 0),
+                            "EBC")
+                    .remarked(Figures.capital(colour.rule()) + ", ± 25 %"));
+        }
+        return List.of(new Block.Facts(beer), new Block.Facts(efficiencies(gyle)));
+    }
+
+    static List<Fact> efficiencies(Gyle gyle) {
+        return List.of(
+                Fact.figure("mashEfficiency", "mash efficiency", Figures.fixed(gyle.mashEfficiency() * 100, 1), "%"),
+                Fact.figure(
+                        "extractEfficiency",
+                        "extract efficiency to FV",
+                        Figures.fixed(gyle.extractEfficiency() * 100, 1),
+                        "%"));
+    }
+
+    /**
+     * The grist to weigh out, as text.
      *
      * @param gyle the gyle
      * @return a table
      */
     public static String grist(Gyle gyle) {
+        return TextForm.of(List.of(gristTable(gyle)));
+    }
+
+    static Table gristTable(Gyle gyle) {
         boolean weighed = gyle.weighed().isPresent();
-        TextTable table = TextTable.of(
-                "grist", "#kg", weighed ? "#weigh out kg" : "#not for weighing", "sacks", "#L°", "#% of extract");
+        TextTable table = TextTable.keyed(
+                "grist",
+                "grist",
+                Column.words("material", "grist"),
+                Column.figures("weight", "kg", "kg"),
+                Column.figures("weighOut", weighed ? "weigh out kg" : "not for weighing", "kg"),
+                Column.words("sacks", "sacks"),
+                Column.figures("extract", "L°", "L°"),
+                Column.figures("share", "% of extract", "%"));
         PaperSum kg = new PaperSum(2);
         PaperSum weighedKg = new PaperSum(2);
         PaperSum litreDegrees = new PaperSum(0);
@@ -96,7 +123,7 @@ public final class GyleText {
                     share.add(line.share() * 100));
         }
         table.total("", kg.total(), weighed ? weighedKg.total() : "", "", litreDegrees.total(), share.total());
-        return table.text(2);
+        return table.table();
     }
 
     private static String sugarTime(Gyle.Grist line) {
@@ -117,115 +144,36 @@ public final class GyleText {
     }
 
     /**
-     * The hop additions to weigh out.
+     * The hop additions to weigh out, as text.
      *
      * @param gyle the gyle
      * @return a table
      */
     public static String hops(Gyle gyle) {
-        boolean weighed = gyle.weighed().isPresent();
-        TextTable table = TextTable.of(
-                "hops",
-                "lot",
-                "use",
-                "holds",
-                "#alpha %",
-                "#was g/hL",
-                "#g/hL",
-                "#kg",
-                weighed ? "#weigh out kg" : "#not for weighing",
-                "#EBU");
-        PaperSum kg = new PaperSum(3);
-        PaperSum weighedKg = new PaperSum(3);
-        PaperSum ebu = new PaperSum(2);
-        for (Gyle.Hop hop : gyle.hops()) {
-            table.row(
-                    hop.hop().variety() + " " + hop.hop().form().label(),
-                    hop.hop().lot(),
-                    hop.use().text(),
-                    hop.holds().label(),
-                    Figures.fixed(hop.hop().alpha() * 100, 2),
-                    Figures.fixed(hop.wasGramsPerHl(), 1),
-                    Figures.fixed(hop.gramsPerHl(), 1),
-                    kg.add(hop.kg()),
-                    weighed ? weighedKg.add(hop.weighedKg()) : "",
-                    ebu.add(hop.ebu()));
-        }
-        table.total("", "", "", "", "", "", "", kg.total(), weighed ? weighedKg.total() : "", ebu.total());
-        return table.text(2) + routes(gyle) + weighed(gyle);
+        return TextForm.of(HopTables.additions(gyle));
     }
 
     /**
-     * The hop additions as they were and as they are now.
+     * The hop additions as they were and as they are now, as text.
      *
      * @param gyle the gyle
      * @return a table
      */
     public static String hopChange(Gyle gyle) {
-        boolean weighed = gyle.weighed().isPresent();
-        TextTable table = TextTable.of(
-                "hops",
-                "use",
-                "holds",
-                "was lot",
-                "#alpha %",
-                "#g/hL",
-                "now lot",
-                "#alpha %",
-                "#g/hL",
-                weighed ? "#weigh out kg" : "#kg, not for weighing",
-                "#EBU");
-        PaperSum kg = new PaperSum(3);
-        PaperSum ebu = new PaperSum(2);
-        for (int i = 0; i < gyle.hops().size(); i++) {
-            Gyle.Hop hop = gyle.hops().get(i);
-            HopOnTheDay was = gyle.intent().hops().get(i).asRead();
-            table.row(
-                    hop.hop().variety(),
-                    hop.use().text(),
-                    hop.holds().label(),
-                    was.lot(),
-                    Figures.fixed(was.alpha() * 100, 2),
-                    Figures.fixed(hop.wasGramsPerHl(), 1),
-                    hop.hop().lot(),
-                    Figures.fixed(hop.hop().alpha() * 100, 2),
-                    Figures.fixed(hop.gramsPerHl(), 1),
-                    kg.add(hop.weighedKg()),
-                    ebu.add(hop.ebu()));
-        }
-        table.total("", "", "", "", "", "", "", "", "", kg.total(), ebu.total());
-        return table.text(2) + routes(gyle) + weighed(gyle);
+        return TextForm.of(HopTables.changed(gyle));
     }
 
-    private static String routes(Gyle gyle) {
-        List<String> routes = new ArrayList<>();
-        for (Gyle.Hop hop : gyle.hops()) {
-            String route = hop.hop().lot() + ": " + hop.hop().route();
-            if (!routes.contains(route)) {
-                routes.add(route);
-            }
-        }
-        return routes.isEmpty() ? "" : Figures.folded("alpha on the day by " + String.join("; ", routes), 2, WIDTH);
-    }
-
-    private static String weighed(Gyle gyle) {
-        StringBuilder text = new StringBuilder();
-        gyle.weighed()
-                .ifPresent(drift -> text.append("  as weighed out: OG ")
-                        .append(Figures.degrees(drift.ogDegrees()))
-                        .append(", ")
-                        .append(Figures.fixed(drift.ebu(), 2))
-                        .append(" EBU")
-                        .append(drift.ebc().isPresent() ? ", " + Figures.fixed(drift.ebc(), 1) + " EBC" : "")
-                        .append('\n'));
-        return text.toString();
-    }
-
-    private static String others(Gyle gyle) {
+    private static Optional<Table> others(Gyle gyle) {
         if (gyle.yeasts().isEmpty() && gyle.additions().isEmpty()) {
-            return "";
+            return Optional.empty();
         }
-        TextTable table = TextTable.of("also", "into", "#weigh out", "unit");
+        TextTable table = TextTable.keyed(
+                "also",
+                "yeast, liquor treatment, finings and the like",
+                Column.words("item", "also"),
+                Column.words("into", "into"),
+                Column.figures("weighOut", "weigh out", ""),
+                Column.words("unit", "unit"));
         for (Gyle.Weight yeast : gyle.yeasts()) {
             table.row(yeast.name(), "FV", Figures.fixed(yeast.weighedAmount(), 2), "kg");
         }
@@ -238,15 +186,17 @@ public final class GyleText {
                     small ? Figures.fixed(line.weighedAmount() * 1000, 0) : Figures.fixed(line.weighedAmount(), 2),
                     unit);
         }
-        return table.text(2);
+        return Optional.of(table.table());
     }
 
-    private static String liquor(Gyle gyle) {
-        if (gyle.liquor().isEmpty()) {
-            return "";
-        }
-        LiquorPlan plan = gyle.liquor().get();
-        TextTable table = TextTable.of("liquor", "#L at 20 °C", "#°C", "#L hot");
+    private static Table liquor(LiquorPlan plan) {
+        TextTable table = TextTable.keyed(
+                "liquor",
+                "liquor plan",
+                Column.words("liquor", "liquor"),
+                Column.figures("volume", "L at 20 °C", "L"),
+                Column.figures("temperature", "°C", "°C"),
+                Column.figures("hotVolume", "L hot", "L"));
         PaperSum litres = new PaperSum(1);
         table.row(
                 "mash liquor",
@@ -263,11 +213,18 @@ public final class GyleText {
                 Figures.fixed(plan.mashVolumeL(), 1),
                 Figures.fixed(plan.initialC(), 1),
                 Figures.fixed(plan.mashHotL(), 0));
-        return table.text(2);
+        return table.table();
     }
 
-    private static String volumes(Gyle gyle) {
-        TextTable table = TextTable.of("volume", "#L at 20 °C", "#gravity", "#L hot", "#at °C");
+    private static Table volumes(Gyle gyle) {
+        TextTable table = TextTable.keyed(
+                "volumes",
+                "volumes from the mash to the racking",
+                Column.words("step", "volume"),
+                Column.figures("volume", "L at 20 °C", "L"),
+                Column.figures("gravity", "gravity", ""),
+                Column.figures("hotVolume", "L hot", "L"),
+                Column.figures("temperature", "at °C", "°C"));
         PaperSum litres = new PaperSum(1);
         double boiling = gyle.plant().copper().boilingCelsius();
         double sugars = gyle.volume().amount("copper sugars");
@@ -307,7 +264,7 @@ public final class GyleText {
                 beer.rackingGravity()
                         .map(gravity -> Figures.degrees(gravity.excessDegrees()))
                         .orElse(""));
-        return table.text(2);
+        return table.table();
     }
 
     /** A loss, printed without its sign. */
@@ -326,41 +283,59 @@ public final class GyleText {
                 Figures.fixed(celsius, 0));
     }
 
-    private static String beer(Gyle gyle) {
-        StringBuilder text = new StringBuilder();
+    private static List<Block> beer(Gyle gyle) {
+        List<Block> blocks = new ArrayList<>();
         gyle.beer()
                 .strength()
-                .ifPresent(strength -> text.append("  true strength ")
-                        .append(Figures.fixed(strength.percent(), 2))
-                        .append(" % vol (Balling, Tabarié, OIML R 22; the strength for duty is another figure)\n"));
+                .ifPresent(strength -> blocks.add(new Block.Facts(List.of(
+                        Fact.figure("trueStrength", "true strength", Figures.fixed(strength.percent(), 2), "% vol")
+                                .remarked("Balling, Tabarié, OIML R 22; the strength for duty is another figure")))));
         gyle.beer()
                 .rackingGravity()
-                .ifPresent(gravity -> text.append("  rack at ")
-                        .append(Figures.degrees(gravity.excessDegrees()))
-                        .append(" for ")
-                        .append(Figures.fixed(gyle.intent().recipe().targets().volumesOfCondition(), 2))
-                        .append(" volumes of condition; the beer is taken to hold ")
-                        .append(Figures.fixed(gyle.beer().heldVolumes(), 2))
-                        .append(" volumes, an upper bound (handbook range for cask: 0.75 to 2 °P of extract left)\n"));
-        return text.toString();
+                .ifPresent(gravity -> blocks.add(new Block.Facts(List.of(
+                        Fact.figure("rackAt", "rack at", Figures.degrees(gravity.excessDegrees()), ""),
+                        Fact.figure(
+                                "condition",
+                                "for",
+                                Figures.fixed(gyle.intent().recipe().targets().volumesOfCondition(), 2),
+                                "volumes of condition"),
+                        Fact.figure(
+                                        "heldCondition",
+                                        "the beer is taken to hold",
+                                        Figures.fixed(gyle.beer().heldVolumes(), 2),
+                                        "volumes")
+                                .remarked("an upper bound; handbook range for cask: 0.75 to 2 °P of extract left")))));
+        return blocks;
     }
 
     /**
-     * Findings, the weightiest first.
+     * Findings, the weightiest first, as text.
      *
      * @param findings any findings
      * @return a line or more for each
      */
     public static String findings(List<Finding> findings) {
-        StringBuilder text = new StringBuilder();
+        return TextForm.of(findingBlocks(findings));
+    }
+
+    static List<Block> findingBlocks(List<Finding> findings) {
+        List<Block> blocks = new ArrayList<>();
         for (Finding.Weight weight :
                 new Finding.Weight[] {Finding.Weight.LIMIT, Finding.Weight.CAUTION, Finding.Weight.NOTE}) {
             for (Finding finding : findings) {
                 if (finding.weight() == weight) {
-                    text.append(Figures.folded(finding.text(), 2, WIDTH));
+                    blocks.add(new Block.Note(kind(weight), "", finding.text()));
                 }
             }
         }
-        return text.toString();
+        return blocks;
+    }
+
+    private static Block.Note.Kind kind(Finding.Weight weight) {
+        return switch (weight) {
+            case LIMIT -> Block.Note.Kind.FINDING;
+            case CAUTION -> Block.Note.Kind.CAUTION;
+            case NOTE -> Block.Note.Kind.HOW;
+        };
     }
 }

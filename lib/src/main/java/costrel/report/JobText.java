@@ -4,13 +4,12 @@ import costrel.brewery.Brew;
 import costrel.cost.CostSheet;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
-import costrel.scaling.LiquorPlan;
 import costrel.wort.WaterDensity;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The whole job on one screen: the beer as brewed, moved, with the hops of the day, and what a pint of it costs. */
 public final class JobText {
-
-    private static final int WIDTH = 110;
 
     private JobText() {}
 
@@ -22,78 +21,74 @@ public final class JobText {
      * @throws IllegalArgumentException if the brew lacks something it needs
      */
     public static String of(Brew brew) {
-        Intent beer = brew.beer();
-        Gyle gyle = brew.gyle();
-        StringBuilder text = new StringBuilder();
-        text.append(brew.brewery().name())
-                .append(": ")
-                .append(gyle.beerName())
-                .append(", ")
-                .append(Figures.brewLength(gyle.collectedL()))
-                .append(" on ")
-                .append(gyle.plant().name());
-        brew.day().ifPresent(day -> text.append(", to be brewed on ").append(day));
-        text.append("\n\n1  The beer");
-        beer.home().ifPresent(home -> {
-            text.append(" as brewed on ").append(home.name());
-            if (beer.recipe().brewLengthL().isPresent()) {
-                text.append(", ")
-                        .append(Figures.brewLength(beer.recipe().brewLengthL().getAsDouble()));
-            }
-            beer.recipe().brewed().ifPresent(day -> text.append(", ").append(day));
-        });
-        text.append("\n   ").append(BeerText.gravities(beer)).append('\n');
-        text.append("\n2  Moved to ")
-                .append(gyle.plant().name())
-                .append(": mash efficiency ")
-                .append(Figures.percent(gyle.mashEfficiency(), 1))
-                .append(", extract efficiency to FV ")
-                .append(Figures.percent(gyle.extractEfficiency(), 1))
-                .append('\n')
-                .append(GyleText.grist(gyle))
-                .append(Figures.folded(water(gyle), 2, WIDTH));
-        text.append("\n3  With the hops in store\n").append(GyleText.hopChange(gyle));
-        CostSheet sheet = brew.cost();
-        text.append("\n4  What it costs, at the prices of ")
-                .append(sheet.batch().costedOn())
-                .append('\n')
-                .append(CostText.groups(sheet))
-                .append(CostText.containers(sheet));
-        text.append('\n').append(GyleText.findings(gyle.findings())).append(CostText.notes(sheet));
-        return text.toString();
+        return TextForm.of(sheet(brew));
     }
 
-    private static String water(Gyle gyle) {
-        StringBuilder line = new StringBuilder();
-        if (gyle.liquor().isPresent()) {
-            LiquorPlan liquor = gyle.liquor().get();
-            line.append("mash liquor ").append(Figures.fixed(liquor.mashL(), 0)).append(" L");
+    /**
+     * The job set out.
+     *
+     * @param brew what is to be brewed, with its plant, brew length and day
+     * @return a sheet of the kind "job"
+     * @throws IllegalArgumentException if the brew lacks something it needs
+     */
+    public static Sheet sheet(Brew brew) {
+        Intent beer = brew.beer();
+        Gyle gyle = brew.gyle();
+        CostSheet cost = brew.cost();
+        List<Fact> about = new ArrayList<>(GyleText.about(gyle).subList(0, 2));
+        brew.day().ifPresent(day -> about.add(Fact.words("brewedOn", "to be brewed on", day.toString())));
+        about.add(Fact.words("costedOn", "costed on", cost.batch().costedOn().toString()));
+        about.add(Fact.words(
+                "currency", "currency", cost.total().getCurrencyUnit().getCode()));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading("1  The beer"
+                + beer.home()
+                        .map(home -> " as brewed on " + home.name() + BeerText.brewing(beer))
+                        .orElse("")));
+        blocks.add(new Block.Facts(BeerText.gravities(beer)));
+        blocks.add(new Block.Heading("2  Moved to " + gyle.plant().name()));
+        blocks.add(new Block.Facts(GyleText.efficiencies(gyle)));
+        blocks.add(GyleText.gristTable(gyle));
+        blocks.addAll(water(gyle));
+        blocks.add(new Block.Heading("3  With the hops in store"));
+        blocks.addAll(HopTables.changed(gyle));
+        blocks.add(new Block.Heading(
+                "4  What it costs, at the prices of " + cost.batch().costedOn()));
+        blocks.add(CostText.groupsTable(cost));
+        blocks.add(CostText.containersTable(cost));
+        blocks.add(new Block.Heading(""));
+        blocks.addAll(GyleText.findingBlocks(gyle.findings()));
+        blocks.addAll(CostText.noteBlocks(cost));
+        String title = brew.brewery().name() + ": " + gyle.beerName() + ", "
+                + Figures.brewLength(gyle.collectedL()) + " on " + gyle.plant().name()
+                + brew.day().map(day -> ", to be brewed on " + day).orElse("");
+        return new Sheet("job", title, about, blocks);
+    }
+
+    private static List<Block> water(Gyle gyle) {
+        List<Block> lines = new ArrayList<>();
+        gyle.liquor().ifPresent(liquor -> {
+            List<Fact> facts = new ArrayList<>();
+            facts.add(Fact.figure("mashLiquor", "mash liquor", Figures.fixed(liquor.mashL(), 0), "L"));
             if (liquor.strikeC().isPresent()) {
-                line.append(" at ").append(Figures.fixed(liquor.strikeC(), 1)).append(" °C");
+                facts.add(Fact.figure("strike", "at", Figures.fixed(liquor.strikeC(), 1), "°C"));
                 if (liquor.meteredL().isPresent()) {
-                    line.append(" (")
-                            .append(Figures.fixed(liquor.meteredL(), 0))
-                            .append(" L on the meter)");
+                    facts.add(Fact.figure("metered", "on the meter", Figures.fixed(liquor.meteredL(), 0), "L"));
                 }
             }
-            line.append(", sparge ").append(Figures.fixed(liquor.spargeL(), 0)).append(" L, ");
-        }
+            facts.add(Fact.figure("spargeLiquor", "sparge", Figures.fixed(liquor.spargeL(), 0), "L"));
+            lines.add(new Block.Facts(facts));
+        });
         double up =
                 gyle.volume().amount("run-off from the mash") + gyle.volume().amount("copper sugars");
         double boiling = gyle.plant().copper().boilingCelsius();
-        return line.append("copper up ")
-                .append(Figures.fixed(up, 0))
-                .append(" L (")
-                .append(Figures.fixed(WaterDensity.volumeAt(up, boiling), 0))
-                .append(" L hot) at ")
-                .append(Figures.degrees(gyle.copperUpDegrees()))
-                .append(", collected ")
-                .append(Figures.fixed(gyle.collectedL(), 0))
-                .append(" L at ")
-                .append(Figures.degrees(gyle.og().excessDegrees()))
-                .append(", racked ")
-                .append(Figures.fixed(gyle.beer().rackedL(), 0))
-                .append(" L")
-                .toString();
+        lines.add(new Block.Facts(List.of(
+                Fact.figure("copperUp", "copper up", Figures.fixed(up, 0), "L")
+                        .remarked(Figures.fixed(WaterDensity.volumeAt(up, boiling), 0) + " L hot"),
+                Fact.figure("copperUpGravity", "at", Figures.degrees(gyle.copperUpDegrees()), ""),
+                Fact.figure("collected", "collected", Figures.fixed(gyle.collectedL(), 0), "L"),
+                Fact.figure("collectedGravity", "at", Figures.degrees(gyle.og().excessDegrees()), ""),
+                Fact.figure("racked", "racked", Figures.fixed(gyle.beer().rackedL(), 0), "L"))));
+        return lines;
     }
 }

@@ -10,9 +10,8 @@ import org.joda.money.Money;
 final class MoneyWords {
 
     /** To be said under every sheet that a price may be taken from. */
-    static final String CARE =
-            "take care: estimates for pricing, no duty return and no tax advice; confirm duty, reliefs and VAT"
-                    + " with the authority and prices with an accountant";
+    static final String CARE = "estimates for pricing, no duty return and no tax advice; confirm duty, reliefs and VAT"
+            + " with the authority and prices with an accountant";
 
     private static final Map<String, String> SIGNS = Map.of("GBP", "£", "EUR", "€");
     private static final Map<String, String> COINS = Map.of("GBP", "pence", "EUR", "cents", "USD", "cents");
@@ -33,6 +32,30 @@ final class MoneyWords {
                                         .movePointLeft(currency.getDecimalPlaces())
                                         .toPlainString() + " " + currency.getCode()
                         : currency.getCode());
+    }
+
+    /** A column of money: the sign behind the heading, the code of the currency as the unit. */
+    static Column column(String key, String heading, CurrencyUnit currency) {
+        return Column.figures(key, (heading + " " + sign(currency)).strip(), currency.getCode());
+    }
+
+    /** A column of money by something, such as a hectolitre: £ a hL. */
+    static Column columnBy(String key, CurrencyUnit currency, String by) {
+        return Column.figures(key, sign(currency) + " a " + by, currency.getCode() + "/" + by);
+    }
+
+    /** A column of the smallest coin by the pint: pence a pint. */
+    static Column perPint(String key, String heading, CurrencyUnit currency) {
+        return Column.figures(key, heading, coins(currency) + "/pint");
+    }
+
+    static Column perPint(String key, CurrencyUnit currency) {
+        return perPint(key, coins(currency) + " a pint", currency);
+    }
+
+    /** What is to be said under every sheet that a price may be taken from. */
+    static Block.Note care() {
+        return new Block.Note(Block.Note.Kind.TAKE_CARE, "take care", CARE);
     }
 
     /** Money to the smallest coin, halves up, without its sign. */

@@ -14,59 +14,69 @@ import costrel.pricing.PubPrice;
 import costrel.pricing.UnitCost;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** Prices as text: what each container costs, what it is sold for and what that leaves, to the trade and on the bar. */
+/** Prices set out: what each container costs, what it is sold for and what that leaves, to the trade and on the bar. */
 public final class PricingText {
-
-    private static final int WIDTH = 110;
 
     private PricingText() {}
 
     /**
-     * What each container costs and, where it is priced, what the price leaves.
+     * What each container costs and, where it is priced, what the price leaves, as text.
      *
      * @param prices the containers
      * @return lines of text
      */
     public static String of(SellingPrices prices) {
-        CostSheet sheet = prices.sheet();
-        StringBuilder text = new StringBuilder();
-        text.append(sheet.batch().beer())
-                .append(", prices from the cost of ")
-                .append(sheet.batch().costedOn())
-                .append(", duty point ")
-                .append(sheet.batch().dutyOn())
-                .append(", without VAT but where it is named\n")
-                .append(costs(prices));
-        if (sheet.containers().stream()
-                .anyMatch(container -> prices.price(container).isPresent())) {
-            text.append(left(prices)).append(contributions(prices));
-        }
-        for (CostFinding finding : sheet.findings()) {
-            text.append(Figures.folded("finding: " + finding.text(), 2, WIDTH));
-        }
-        if (!sheet.leftOut().isEmpty()) {
-            text.append(Figures.folded("left out of the cost: " + String.join("; ", sheet.leftOut()), 2, WIDTH));
-        }
-        return text.append(care()).toString();
+        return TextForm.of(sheet(prices));
     }
 
-    private static String costs(SellingPrices prices) {
+    /**
+     * What each container costs and, where it is priced, what the price leaves.
+     *
+     * @param prices the containers
+     * @return a sheet of the kind "prices"
+     */
+    public static Sheet sheet(SellingPrices prices) {
+        CostSheet sheet = prices.sheet();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(costs(prices));
+        if (sheet.containers().stream()
+                .anyMatch(container -> prices.price(container).isPresent())) {
+            blocks.add(left(prices));
+            blocks.add(contributions(prices));
+        }
+        for (CostFinding finding : sheet.findings()) {
+            blocks.add(Block.Note.of(Block.Note.Kind.FINDING, finding.text()));
+        }
+        if (!sheet.leftOut().isEmpty()) {
+            blocks.add(new Block.Note(
+                    Block.Note.Kind.LEFT_OUT, "left out of the cost", String.join("; ", sheet.leftOut())));
+        }
+        blocks.add(MoneyWords.care());
+        String title = sheet.batch().beer() + ", prices from the cost of "
+                + sheet.batch().costedOn() + ", duty point " + sheet.batch().dutyOn()
+                + ", without VAT but where it is named";
+        return new Sheet("prices", title, CostText.about(sheet), blocks);
+    }
+
+    private static Table costs(SellingPrices prices) {
         CurrencyUnit currency = prices.sheet().total().getCurrencyUnit();
-        String sign = MoneyWords.sign(currency);
-        TextTable table = TextTable.of(
-                "one of",
-                "#costs " + sign,
-                "#of it duty " + sign,
-                "#fixed " + sign,
-                "#variable " + sign,
-                "#pints",
-                "#" + MoneyWords.coins(currency) + " a pint");
+        TextTable table = TextTable.keyed(
+                "costs",
+                "what one of each costs",
+                Column.words("container", "one of"),
+                MoneyWords.column("cost", "costs", currency),
+                MoneyWords.column("duty", "of it duty", currency),
+                MoneyWords.column("fixed", "fixed", currency),
+                MoneyWords.column("variable", "variable", currency),
+                Column.figures("pints", "pints", "pint"),
+                MoneyWords.perPint("perPint", currency));
         List<UnitCost> costs = prices.costs();
         for (int i = 0; i < costs.size(); i++) {
             UnitCost cost = costs.get(i);
@@ -82,22 +92,23 @@ public final class PricingText {
                     cost.saleablePints().setScale(2, RoundingMode.HALF_UP).toPlainString(),
                     container.pencePerPint().toPlainString());
         }
-        return table.text(2);
+        return table.table();
     }
 
-    private static String left(SellingPrices prices) {
+    private static Table left(SellingPrices prices) {
         CurrencyUnit currency = prices.sheet().total().getCurrencyUnit();
-        String sign = MoneyWords.sign(currency);
-        TextTable table = TextTable.of(
-                "one of",
-                "#price " + sign,
-                "#VAT " + sign,
-                "#with VAT " + sign,
-                "#profit " + sign,
-                "#margin %",
-                "#margin without duty %",
-                "#mark-up %",
-                "by the case");
+        TextTable table = TextTable.keyed(
+                "prices",
+                "what one of each sells for",
+                Column.words("container", "one of"),
+                MoneyWords.column("price", "price", currency),
+                MoneyWords.column("vat", "VAT", currency),
+                MoneyWords.column("withVat", "with VAT", currency),
+                MoneyWords.column("profit", "profit", currency),
+                Column.figures("margin", "margin %", "%"),
+                Column.figures("marginWithoutDuty", "margin without duty %", "%"),
+                Column.figures("markUp", "mark-up %", "%"),
+                Column.words("byTheCase", "by the case"));
         for (ContainerCost container : prices.sheet().containers()) {
             Optional<Price> asked = prices.price(container);
             if (asked.isEmpty()) {
@@ -117,7 +128,7 @@ public final class PricingText {
                     price.markUp().map(MoneyWords::percent).orElse(""),
                     byTheCase(prices, container.container(), price.net()));
         }
-        return table.text(2);
+        return table.table();
     }
 
     private static String byTheCase(SellingPrices prices, Container container, Money net) {
@@ -125,16 +136,19 @@ public final class PricingText {
         return count.isEmpty() ? "" : count.getAsInt() + " for " + MoneyWords.said(net.multipliedBy(count.getAsInt()));
     }
 
-    private static String contributions(SellingPrices prices) {
+    private static Table contributions(SellingPrices prices) {
         CurrencyUnit currency = prices.sheet().total().getCurrencyUnit();
-        String sign = MoneyWords.sign(currency);
         boolean tanks = prices.costs().stream().anyMatch(cost -> cost.tankDays().isPresent());
-        TextTable table = TextTable.of(
-                "contribution of one",
-                "#each " + sign,
-                "#a pint in " + MoneyWords.coins(currency),
-                "#" + sign + " a hL",
-                tanks ? "#" + sign + " a tank-day" : "tank time");
+        TextTable table = TextTable.keyed(
+                "contributions",
+                "what one of each contributes",
+                Column.words("container", "contribution of one"),
+                MoneyWords.column("each", "each", currency),
+                MoneyWords.perPint("perPint", "a pint in " + MoneyWords.coins(currency), currency),
+                MoneyWords.columnBy("perHl", currency, "hL"),
+                tanks
+                        ? MoneyWords.columnBy("perTankDay", currency, "tank-day")
+                        : Column.words("perTankDay", "tank time"));
         for (ContainerCost container : prices.sheet().containers()) {
             prices.price(container)
                     .ifPresent(price -> table.row(
@@ -146,7 +160,7 @@ public final class PricingText {
                                     .map(money -> MoneyWords.figure(currency, money))
                                     .orElse(tanks ? "" : "not in the recipe")));
         }
-        return table.text(2);
+        return table.table();
     }
 
     /** The price less the variable cost as both are printed. */
@@ -158,27 +172,38 @@ public final class PricingText {
     }
 
     /**
-     * Prices on the bar.
+     * Prices on the bar, as text.
      *
      * @param bar the prices
      * @return lines of text
      */
     public static String of(BarPrices bar) {
+        return TextForm.of(sheet(bar));
+    }
+
+    /**
+     * Prices on the bar.
+     *
+     * @param bar the prices
+     * @return a sheet of the kind "bar prices"
+     */
+    public static Sheet sheet(BarPrices bar) {
         CurrencyUnit currency = bar.lines().isEmpty()
                 ? CurrencyUnit.GBP
                 : bar.lines().get(0).price().container().getCurrencyUnit();
-        String sign = MoneyWords.sign(currency);
-        TextTable table = TextTable.of(
-                "one of",
-                "#price " + sign,
-                "#sells",
-                "by the",
-                "#costs the pub " + sign,
-                "#gross profit " + sign,
-                "#= without VAT " + sign,
-                "#VAT " + sign,
-                "#on the bar " + sign,
-                "#gross profit %");
+        TextTable table = TextTable.keyed(
+                "bar",
+                "what the pub makes of one of each",
+                Column.words("container", "one of"),
+                MoneyWords.column("price", "price", currency),
+                Column.figures("sells", "sells", ""),
+                Column.words("soldBy", "by the"),
+                MoneyWords.column("costsThePub", "costs the pub", currency),
+                MoneyWords.column("grossProfit", "gross profit", currency),
+                MoneyWords.column("withoutVat", "= without VAT", currency),
+                MoneyWords.column("vat", "VAT", currency),
+                MoneyWords.column("onTheBar", "on the bar", currency),
+                Column.figures("grossProfitShare", "gross profit %", "%"));
         for (BarPrices.Line line : bar.lines()) {
             PubPrice pub = line.price();
             // What a customer pays is exact; of its parts the pub's cost and the tax are rounded and the profit is the
@@ -199,76 +224,115 @@ public final class PricingText {
                     pump.toPlainString(),
                     MoneyWords.percent(pub.grossProfit()));
         }
-        return bar.beer() + " on the bar\n" + table.text(2)
-                + Figures.folded(
-                        "the gross profit hangs on the pints that are really sold: ullage and beer pulled off take from it",
-                        2,
-                        WIDTH)
-                + care();
+        return new Sheet(
+                "bar prices",
+                bar.beer() + " on the bar",
+                List.of(Fact.words("beer", "beer", bar.beer()), Fact.words("currency", "currency", currency.getCode())),
+                List.of(
+                        table.table(),
+                        Block.Note.how(
+                                "the gross profit hangs on the pints that are really sold: ullage and beer pulled"
+                                        + " off take from it"),
+                        MoneyWords.care()));
+    }
+
+    /**
+     * The volume that pays, as text.
+     *
+     * @param volume the volume
+     * @return lines of text
+     */
+    public static String of(VolumeNeeded volume) {
+        return TextForm.of(sheet(volume));
     }
 
     /**
      * The volume that pays.
      *
      * @param volume the volume
+     * @return a sheet of the kind "break-even"
+     */
+    public static Sheet sheet(VolumeNeeded volume) {
+        UnitCost cost = volume.price().cost();
+        CurrencyUnit currency = cost.currency();
+        BreakEven needed = volume.breakEven();
+        BigDecimal hl =
+                cost.saleableHl().multiply(new BigDecimal(needed.containers())).setScale(1, RoundingMode.HALF_UP);
+        String title = cost.name() + " at " + MoneyWords.said(volume.price().net()) + ": " + needed.containers()
+                + " of them pay for " + MoneyWords.said(currency, needed.fixed())
+                + (needed.profit().signum() > 0 ? " and leave " + MoneyWords.said(currency, needed.profit()) : "");
+        List<Fact> about = List.of(
+                Fact.words("item", "one of", cost.name()),
+                money("price", "price", currency, volume.price().net().getAmount()),
+                Fact.figure("containers", "needed", String.valueOf(needed.containers()), ""),
+                Fact.figure("volume", "in all", hl.toPlainString(), "hL"),
+                money("fixed", "fixed cost", currency, needed.fixed()),
+                money("profit", "profit wanted", currency, needed.profit()),
+                money("contribution", "contribution of one", currency, needed.contribution()),
+                money("variable", "variable cost of one", currency, cost.variable()));
+        return new Sheet(
+                "break-even",
+                title,
+                about,
+                List.of(
+                        Block.Note.how("each leaves " + MoneyWords.said(currency, needed.contribution())
+                                + " over its variable cost of " + MoneyWords.said(currency, cost.variable())
+                                + ", duty included; " + hl.toPlainString() + " hL in all"),
+                        Block.Note.how(
+                                "the fixed cost is all that the period has: the fixed lines of the cost sheet are"
+                                        + " not in the variable cost"),
+                        MoneyWords.care()));
+    }
+
+    private static Fact money(String key, String label, CurrencyUnit currency, BigDecimal amount) {
+        return Fact.figure(key, label, MoneyWords.figure(currency, amount), currency.getCode());
+    }
+
+    /**
+     * A discount ladder as text.
+     *
+     * @param ladder the ladder
      * @return lines of text
      */
-    public static String of(VolumeNeeded volume) {
-        CurrencyUnit currency = volume.price().cost().currency();
-        BreakEven needed = volume.breakEven();
-        String text = volume.price().cost().name() + " at "
-                + MoneyWords.said(volume.price().net()) + ": "
-                + needed.containers() + " of them pay for "
-                + MoneyWords.said(currency, needed.fixed());
-        if (needed.profit().signum() > 0) {
-            text += " and leave " + MoneyWords.said(currency, needed.profit());
-        }
-        BigDecimal hl = volume.price().cost().saleableHl().multiply(new BigDecimal(needed.containers()));
-        return Figures.folded(text, 0, WIDTH)
-                + Figures.folded(
-                        "each leaves " + MoneyWords.said(currency, needed.contribution())
-                                + " over its variable cost of "
-                                + MoneyWords.said(
-                                        currency, volume.price().cost().variable()) + ", duty included; "
-                                + hl.setScale(1, RoundingMode.HALF_UP).toPlainString() + " hL in all",
-                        2,
-                        WIDTH)
-                + Figures.folded(
-                        "the fixed cost is all that the period has: the fixed lines of the cost sheet are not in the variable"
-                                + " cost",
-                        2,
-                        WIDTH)
-                + care();
+    public static String of(DiscountLadder ladder) {
+        return TextForm.of(sheet(ladder));
     }
 
     /**
      * A discount ladder.
      *
      * @param ladder the ladder
-     * @return lines of text
+     * @return a sheet of the kind "discounts"
      */
-    public static String of(DiscountLadder ladder) {
+    public static Sheet sheet(DiscountLadder ladder) {
         CurrencyUnit currency = ladder.list().getCurrencyUnit();
-        String sign = MoneyWords.sign(currency);
-        TextTable table = TextTable.of(
-                "from", "discount", "#price " + sign, "#margin %", "#contribution each " + sign, "#" + sign + " a hL");
+        TextTable table = TextTable.keyed(
+                "discounts",
+                "what each discount leaves",
+                Column.figures("from", "from", ""),
+                Column.figures("discount", "discount %", "%"),
+                MoneyWords.column("price", "price", currency),
+                Column.figures("margin", "margin %", "%"),
+                MoneyWords.column("contribution", "contribution each", currency),
+                MoneyWords.columnBy("perHl", currency, "hL"));
         for (DiscountLadder.Rung rung : ladder.rungs()) {
             Price price = rung.price();
             table.row(
                     String.valueOf(rung.step().from()),
-                    MoneyWords.stated(rung.step().discount()),
+                    MoneyWords.stated(rung.step().discount()).replace(" %", ""),
                     MoneyWords.figure(price.net()),
                     MoneyWords.percent(price.margin()),
                     each(currency, price),
                     MoneyWords.figure(currency, price.contributionPerHl()));
         }
-        return ladder.rungs().get(0).price().cost().name() + ", list price "
-                + MoneyWords.said(ladder.list()) + " without VAT, discounts for larger orders\n"
-                + table.text(2) + care();
-    }
-
-    static String care() {
-        return Figures.folded(MoneyWords.CARE, 2, WIDTH);
+        String item = ladder.rungs().get(0).price().cost().name();
+        return new Sheet(
+                "discounts",
+                item + ", list price " + MoneyWords.said(ladder.list()) + " without VAT, discounts for larger orders",
+                List.of(
+                        Fact.words("item", "one of", item),
+                        money("list", "list price", currency, ladder.list().getAmount())),
+                List.of(table.table(), MoneyWords.care()));
     }
 
     private static BigDecimal coins(CurrencyUnit currency, BigDecimal amount) {

@@ -5,43 +5,63 @@ import costrel.pricing.Price;
 import costrel.pricing.RangeView;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.joda.money.CurrencyUnit;
 
 /** A range as text: what one of each costs, sells for and leaves, and what a year of them comes to. */
 public final class RangeText {
 
-    private static final int WIDTH = 110;
-
     private RangeText() {}
 
     /**
-     * The range.
+     * The range as text.
      *
      * @param range the range
      * @return lines of text
      */
     public static String of(PricedRange range) {
-        StringBuilder text = new StringBuilder("The range at the costs and duty of " + range.day() + ", without VAT\n");
-        text.append(each(range.view())).append(year(range.view()));
-        range.remarks().forEach(remark -> text.append(Figures.folded("finding: " + remark, 2, WIDTH)));
-        return text.append(PricingText.care()).toString();
+        return TextForm.of(sheet(range));
     }
 
-    private static String each(RangeView view) {
+    /**
+     * The range.
+     *
+     * @param range the range
+     * @return a sheet of the kind "range"
+     */
+    public static Sheet sheet(PricedRange range) {
+        RangeView view = range.view();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(each(view));
+        blocks.add(year(view));
+        contribution(view).ifPresent(blocks::add);
+        range.remarks().forEach(remark -> blocks.add(Block.Note.of(Block.Note.Kind.FINDING, remark)));
+        blocks.add(MoneyWords.care());
+        List<Fact> about = new ArrayList<>();
+        about.add(Fact.words("costedOn", "costed on", range.day().toString()));
+        about.add(Fact.words("currency", "currency", view.currency().getCode()));
+        about.addAll(contributions(view));
+        return new Sheet("range", "The range at the costs and duty of " + range.day() + ", without VAT", about, blocks);
+    }
+
+    private static Table each(RangeView view) {
         CurrencyUnit currency = view.currency();
-        String sign = MoneyWords.sign(currency);
-        TextTable table = TextTable.of(
-                "one of",
-                "#costs " + sign,
-                "#variable " + sign,
-                "#price " + sign,
-                "#contribution " + sign,
-                "#margin %",
-                "#" + sign + " a hL",
-                "#rank",
-                "#" + sign + " a tank-day",
-                "#rank");
+        TextTable table = TextTable.keyed(
+                "each",
+                "one of each",
+                Column.words("item", "one of"),
+                MoneyWords.column("cost", "costs", currency),
+                MoneyWords.column("variable", "variable", currency),
+                MoneyWords.column("price", "price", currency),
+                MoneyWords.column("contribution", "contribution", currency),
+                Column.figures("margin", "margin %", "%"),
+                MoneyWords.columnBy("perHl", currency, "hL"),
+                Column.figures("rankPerHl", "rank", ""),
+                MoneyWords.columnBy("perTankDay", currency, "tank-day"),
+                Column.figures("rankPerTankDay", "rank", ""));
         for (RangeView.Row row : view.rows()) {
             Price price = row.sold().price();
             BigDecimal variable = price.cost().variable().setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP);
@@ -59,20 +79,22 @@ public final class RangeText {
                             .orElse(""),
                     rank(row.rankPerTankDay()));
         }
-        return table.text(2);
+        return table.table();
     }
 
-    private static String year(RangeView view) {
-        String sign = MoneyWords.sign(view.currency());
-        TextTable table = TextTable.of(
-                "in a year",
-                "#sold",
-                "#hL",
-                "#mix %",
-                "#tank-days",
-                "#revenue " + sign,
-                "#variable cost " + sign,
-                "#contribution " + sign);
+    private static Table year(RangeView view) {
+        CurrencyUnit currency = view.currency();
+        TextTable table = TextTable.keyed(
+                "year",
+                "what a year comes to",
+                Column.words("item", "in a year"),
+                Column.figures("sold", "sold", ""),
+                Column.figures("volume", "hL", "hL"),
+                Column.figures("mix", "mix %", "%"),
+                Column.figures("tankDays", "tank-days", "tank-day"),
+                MoneyWords.column("revenue", "revenue", currency),
+                MoneyWords.column("variable", "variable cost", currency),
+                MoneyWords.column("contribution", "contribution", currency));
         PaperSum hl = new PaperSum(1);
         PaperSum mix = new PaperSum(1);
         PaperSum days = new PaperSum(1);
@@ -97,16 +119,41 @@ public final class RangeText {
                 MoneyWords.figure(total.revenue()),
                 MoneyWords.figure(total.variableCost()),
                 MoneyWords.figure(total.contribution()));
-        StringBuilder text = new StringBuilder(table.text(2));
-        total.contributionPerHl()
-                .ifPresent(money -> text.append(Figures.folded(
-                        "contribution of the range: " + MoneyWords.said(view.currency(), money) + " a hL"
-                                + total.contributionPerTankDay()
-                                        .map(day -> ", " + MoneyWords.said(view.currency(), day) + " a tank-day")
-                                        .orElse(""),
-                        2,
-                        WIDTH)));
-        return text.toString();
+        return table.table();
+    }
+
+    private static List<Fact> contributions(RangeView view) {
+        CurrencyUnit currency = view.currency();
+        List<Fact> facts = new ArrayList<>();
+        view.total()
+                .contributionPerHl()
+                .ifPresent(money -> facts.add(Fact.figure(
+                        "contributionPerHl",
+                        "contribution of the range",
+                        MoneyWords.figure(currency, money),
+                        currency.getCode() + "/hL")));
+        view.total()
+                .contributionPerTankDay()
+                .ifPresent(money -> facts.add(Fact.figure(
+                        "contributionPerTankDay",
+                        "contribution of the range",
+                        MoneyWords.figure(currency, money),
+                        currency.getCode() + "/tank-day")));
+        return facts;
+    }
+
+    private static Optional<Block> contribution(RangeView view) {
+        CurrencyUnit currency = view.currency();
+        return view.total()
+                .contributionPerHl()
+                .map(money -> new Block.Note(
+                        Block.Note.Kind.HOW,
+                        "contribution of the range",
+                        MoneyWords.said(currency, money) + " a hL"
+                                + view.total()
+                                        .contributionPerTankDay()
+                                        .map(day -> ", " + MoneyWords.said(currency, day) + " a tank-day")
+                                        .orElse("")));
     }
 
     private static String rank(OptionalInt rank) {

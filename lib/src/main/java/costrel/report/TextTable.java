@@ -1,72 +1,111 @@
 package costrel.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
-/** A table for a plain terminal: words to the left, figures aligned on their decimal point, units in the header, totals ruled off. */
+/** A table while it is being filled, row by row, with figures as they are printed. */
 public final class TextTable {
 
-    private static final String GAP = "  ";
+    private final String key;
+    private final String caption;
+    private final List<Column> columns;
+    private final List<Table.Row> rows = new ArrayList<>();
 
-    private final List<String> headers;
-    private final List<Boolean> figures;
-    private final List<Row> rows = new ArrayList<>();
-
-    private record Row(List<String> cells, boolean ruled) {}
-
-    private TextTable(List<String> headers, List<Boolean> figures) {
-        this.headers = headers;
-        this.figures = figures;
+    private TextTable(String key, String caption, List<Column> columns) {
+        this.key = key;
+        this.caption = caption;
+        this.columns = columns;
     }
 
     /**
-     * A table with the given columns. A header that starts with '#' is a column of figures; the mark isn't printed.
+     * A table with the given columns. A header that starts with '#' is a column of figures; the mark isn't printed. The
+     * keys for programs are made of the headers.
      *
      * @param headers one for each column, with the unit where it has one
      * @return an empty table
      */
     public static TextTable of(String... headers) {
-        List<String> names = new ArrayList<>();
-        List<Boolean> figures = new ArrayList<>();
+        List<Column> columns = new ArrayList<>();
+        Set<String> keys = new HashSet<>();
         for (String header : headers) {
-            figures.add(header.startsWith("#"));
-            names.add(header.startsWith("#") ? header.substring(1) : header);
+            boolean figures = header.startsWith("#");
+            String heading = figures ? header.substring(1) : header;
+            String name = Column.keyOf(heading);
+            String own = name;
+            for (int i = 2; !keys.add(own); i++) {
+                own = name + i;
+            }
+            columns.add(new Column(own, heading, "", figures));
         }
-        return new TextTable(names, figures);
+        String first = columns.isEmpty() ? "" : columns.get(0).heading();
+        return new TextTable(Column.keyOf(first), first, columns);
+    }
+
+    /**
+     * A table with the given columns.
+     *
+     * @param key its name for programs
+     * @param caption its name for people, where it stands alone
+     * @param columns its columns
+     * @return an empty table
+     */
+    public static TextTable keyed(String key, String caption, Column... columns) {
+        return new TextTable(key, caption, List.of(columns));
     }
 
     /**
      * Adds a row.
      *
-     * @param cells one for each column; missing ones at the end are blank
+     * @param cells one for each column, figures as they are printed; missing ones at the end are blank
      * @return this table
      */
     public TextTable row(String... cells) {
-        rows.add(new Row(padded(cells), false));
+        rows.add(new Table.Row(padded(cells), false));
         return this;
     }
 
     /**
      * Adds a row under a rule, for a total.
      *
-     * @param cells one for each column; missing ones at the end are blank
+     * @param cells one for each column, figures as they are printed; missing ones at the end are blank
      * @return this table
      */
     public TextTable total(String... cells) {
-        rows.add(new Row(padded(cells), true));
+        rows.add(new Table.Row(padded(cells), true));
         return this;
     }
 
-    private List<String> padded(String... cells) {
-        if (cells.length > headers.size()) {
+    private List<Cell> padded(String... cells) {
+        if (cells.length > columns.size()) {
             throw new IllegalArgumentException(
-                    "table row: expected at most " + headers.size() + " cells, found " + cells.length);
+                    "table row: expected at most " + columns.size() + " cells, found " + cells.length);
         }
-        List<String> all = new ArrayList<>(List.of(cells));
-        while (all.size() < headers.size()) {
-            all.add("");
+        List<Cell> all = new ArrayList<>();
+        for (int c = 0; c < columns.size(); c++) {
+            String cell = c < cells.length ? cells[c] : "";
+            all.add(columns.get(c).figures() ? Cell.figure(cell) : Cell.words(cell));
         }
         return all;
+    }
+
+    /**
+     * The table as it is now.
+     *
+     * @return the table
+     */
+    public Table table() {
+        return new Table(key, caption, columns, rows);
+    }
+
+    /**
+     * The table as a sheet of its own.
+     *
+     * @return a sheet of the kind "table"
+     */
+    public Sheet sheet() {
+        return Sheet.of("table", "", table());
     }
 
     /**
@@ -76,54 +115,19 @@ public final class TextTable {
      * @return the text
      */
     public String text(int indent) {
-        int columns = headers.size();
-        int[] whole = new int[columns];
-        int[] width = new int[columns];
-        for (int c = 0; c < columns; c++) {
-            int fraction = 0;
-            for (Row row : rows) {
-                String cell = row.cells().get(c);
-                whole[c] = Math.max(whole[c], wholePart(cell));
-                fraction = Math.max(fraction, cell.length() - wholePart(cell));
-                width[c] = Math.max(width[c], cell.length());
-            }
-            width[c] = Math.max(headers.get(c).length(), figures.get(c) ? whole[c] + fraction : width[c]);
-            whole[c] = width[c] - fraction;
-        }
-        StringBuilder text = new StringBuilder();
-        line(text, indent, headers, width, whole, true);
-        for (Row row : rows) {
-            if (row.ruled()) {
-                List<String> rule = new ArrayList<>();
-                for (int c = 0; c < columns; c++) {
-                    rule.add(row.cells().get(c).isEmpty() || !figures.get(c) ? "" : "-".repeat(width[c]));
-                }
-                line(text, indent, rule, width, width, true);
-            }
-            line(text, indent, row.cells(), width, whole, false);
-        }
-        return text.toString();
+        return TextForm.table(table(), indent, Integer.MAX_VALUE);
     }
 
-    private void line(StringBuilder text, int indent, List<String> cells, int[] width, int[] whole, boolean plain) {
-        StringBuilder line = new StringBuilder(" ".repeat(indent));
-        for (int c = 0; c < cells.size(); c++) {
-            String cell = cells.get(c);
-            int before = 0;
-            if (figures.get(c)) {
-                before = plain ? width[c] - cell.length() : Math.max(0, whole[c] - wholePart(cell));
-            }
-            line.append(" ".repeat(before)).append(cell);
-            line.append(" ".repeat(Math.max(0, width[c] - before - cell.length())))
-                    .append(GAP);
-        }
-        text.append(line.toString().stripTrailing()).append('\n');
-    }
-
-    /** Characters before the decimal point of the figure that starts the cell, or all of it. */
-    private static int wholePart(String cell) {
-        int point = cell.indexOf('.');
-        return point < 0 ? cell.length() : point;
+    /**
+     * The table as lines of text that fit a width: one that is wider is cut between its columns into parts that stand under
+     * each other, each with the first column before it.
+     *
+     * @param indent blanks before every line
+     * @param width characters in a line
+     * @return the text
+     */
+    public String text(int indent, int width) {
+        return TextForm.table(table(), indent, width);
     }
 
     @Override

@@ -2,6 +2,7 @@ package costrel.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -26,5 +27,40 @@ class TextTableTest {
     @Test
     void a_row_of_more_cells_than_columns_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> TextTable.of("a").row("1", "2"));
+    }
+
+    @Test
+    void a_table_wider_than_the_screen_goes_on_below_with_its_first_column() {
+        String text = TextTable.of("malt", "#kg", "sacks", "#share %")
+                .row("pale", "617.00", "24 × 25 kg", "97.2")
+                .row("crystal", "17.80", "", "2.8")
+                .total("", "634.80", "", "100.0")
+                .text(0, 30);
+        assertEquals("""
+                malt         kg  sacks
+                pale     617.00  24 × 25 kg
+                crystal   17.80
+                         ------
+                         634.80
+                malt     share %
+                pale        97.2
+                crystal      2.8
+                         -------
+                           100.0
+                """, text);
+    }
+
+    @Test
+    void every_sheet_fits_a_screen_of_a_hundred_characters() {
+        for (Sheet sheet : LanternfoldSheets.all()) {
+            boolean words = sheet.tables().stream()
+                    .flatMap(table -> table.rows().stream())
+                    .flatMap(row -> row.cells().stream())
+                    .anyMatch(cell -> cell.text().length() > 60);
+            TextForm.of(sheet, 100)
+                    .lines()
+                    .filter(line -> !words)
+                    .forEach(line -> assertTrue(line.length() <= 100, () -> sheet.kind() + ": " + line));
+        }
     }
 }
