@@ -47,7 +47,7 @@ public final class HtmlForm {
      */
     public static String of(Sheet sheet) {
         String title = sheet.title().isEmpty() ? Figures.capital(sheet.kind()) : sheet.title();
-        return page(title, "<h1>" + escaped(title) + "</h1>\n" + body(sheet));
+        return page(title, "<h1>" + Html.escaped(title) + "</h1>\n" + body(sheet));
     }
 
     /**
@@ -58,11 +58,11 @@ public final class HtmlForm {
      * @return a whole document
      */
     public static String of(String title, List<Sheet> sheets) {
-        StringBuilder body = new StringBuilder("<h1>" + escaped(title) + "</h1>\n");
+        StringBuilder body = new StringBuilder("<h1>" + Html.escaped(title) + "</h1>\n");
         for (Sheet sheet : sheets) {
             String heading = sheet.title().isEmpty() ? Figures.capital(sheet.kind()) : sheet.title();
             body.append("<section>\n<h2>")
-                    .append(escaped(heading))
+                    .append(Html.escaped(heading))
                     .append("</h2>\n")
                     .append(body(sheet))
                     .append("</section>\n");
@@ -72,32 +72,12 @@ public final class HtmlForm {
 
     /** A document around what stands in its body. */
     static String page(String title, String body) {
-        return "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
-                + escaped(title) + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n" + body
+        return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-GB\">\n<head>\n"
+                + "<meta charset=\"utf-8\"/>\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+                + "<link rel=\"icon\" href=\"data:,\"/>\n<title>"
+                + Html.escaped(title) + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n" + body
                 + "</body>\n</html>\n";
-    }
-
-    /** Text as HTML shows it, inside an element or an attribute in quotes; signs that control the display are replaced. */
-    static String escaped(String text) {
-        StringBuilder html = new StringBuilder(text.length() + 16);
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> html.append("&amp;");
-                case '<' -> html.append("&lt;");
-                case '>' -> html.append("&gt;");
-                case '"' -> html.append("&quot;");
-                case '\'' -> html.append("&#39;");
-                default -> html.appendCodePoint(shows(c) ? c : 0xFFFD);
-            }
-        });
-        return html.toString();
-    }
-
-    private static boolean shows(int c) {
-        boolean turnsDirection = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
-        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-        return c == '\n' || c == '\t' || !(Character.isISOControl(c) || turnsDirection || surrogate);
     }
 
     private static String body(Sheet sheet) {
@@ -112,7 +92,7 @@ public final class HtmlForm {
             } else if (block instanceof Block.Note note) {
                 note(html, note);
             } else if (block instanceof Block.Heading heading && !heading.text().isEmpty()) {
-                html.append("<h2>").append(escaped(heading.text())).append("</h2>\n");
+                html.append("<h2>").append(Html.escaped(heading.text())).append("</h2>\n");
             }
         }
         return html.toString();
@@ -121,16 +101,16 @@ public final class HtmlForm {
     private static void fact(StringBuilder html, Fact fact) {
         boolean named = !fact.label().isEmpty();
         html.append("<dt>")
-                .append(escaped(named ? fact.label() : fact.unit()))
+                .append(Html.escaped(named ? fact.label() : fact.unit()))
                 .append("</dt><dd data-key=\"")
-                .append(escaped(fact.key()))
+                .append(Html.escaped(fact.key()))
                 .append("\"><data value=\"")
-                .append(escaped(value(fact.value())))
+                .append(Html.escaped(value(fact.value())))
                 .append("\">")
-                .append(escaped(fact.value().text()))
+                .append(Html.escaped(fact.value().text()))
                 .append("</data>")
-                .append(named && !fact.unit().isEmpty() ? " " + escaped(fact.unit()) : "")
-                .append(fact.remark().isEmpty() ? "" : " (" + escaped(fact.remark()) + ")")
+                .append(named && !fact.unit().isEmpty() ? " " + Html.escaped(fact.unit()) : "")
+                .append(fact.remark().isEmpty() ? "" : " (" + Html.escaped(fact.remark()) + ")")
                 .append("</dd>\n");
     }
 
@@ -141,22 +121,22 @@ public final class HtmlForm {
         html.append("<p class=\"")
                 .append(note.kind().label().replace(' ', '-'))
                 .append("\">")
-                .append(lead.isEmpty() ? "" : "<strong>" + escaped(Figures.capital(lead)) + ":</strong> ")
-                .append(escaped(note.text()))
+                .append(lead.isEmpty() ? "" : "<strong>" + Html.escaped(Figures.capital(lead)) + ":</strong> ")
+                .append(Html.escaped(note.text()))
                 .append("</p>\n");
     }
 
     private static void table(StringBuilder html, Table table) {
         html.append("<table data-key=\"")
-                .append(escaped(table.key()))
+                .append(Html.escaped(table.key()))
                 .append("\">\n<caption>")
-                .append(escaped(table.caption()))
+                .append(Html.escaped(table.caption()))
                 .append("</caption>\n<thead>\n<tr>");
         for (Column column : table.columns()) {
             html.append("<th scope=\"col\"")
                     .append(column.figures() ? " class=\"figure\"" : "")
                     .append('>')
-                    .append(escaped(column.heading()))
+                    .append(Html.escaped(column.heading()))
                     .append("</th>");
         }
         html.append("</tr>\n</thead>\n<tbody>\n");
@@ -178,7 +158,7 @@ public final class HtmlForm {
                 .append(first ? " scope=\"row\"" : "")
                 .append(column.figures() ? " class=\"figure\"" : "")
                 .append('>')
-                .append(escaped(cell.text()));
+                .append(Html.escaped(cell.text()));
         if (cell.number().isPresent()) {
             int fewer = decimals - cell.number().get().scale();
             html.append(fewer > 0 && cell.number().get().scale() == 0 ? POINT_SPACE : "")

@@ -9,9 +9,12 @@ import org.joda.money.Money;
 /** Money as sheets print it: the sign in the header, the figure in the cell, and the smallest coin by its name. */
 final class MoneyWords {
 
+    private static final String TO_CONFIRM =
+            "estimates for pricing, no duty return and no tax advice; confirm duty, reliefs and VAT"
+                    + " with the authority and prices with an accountant";
+
     /** To be said under every sheet that a price may be taken from. */
-    static final String CARE = "estimates for pricing, no duty return and no tax advice; confirm duty, reliefs and VAT"
-            + " with the authority and prices with an accountant";
+    static final String CARE = "take care: " + TO_CONFIRM;
 
     private static final Map<String, String> SIGNS = Map.of("GBP", "£", "EUR", "€");
     private static final Map<String, String> COINS = Map.of("GBP", "pence", "EUR", "cents", "USD", "cents");
@@ -55,7 +58,7 @@ final class MoneyWords {
 
     /** What is to be said under every sheet that a price may be taken from. */
     static Block.Note care() {
-        return new Block.Note(Block.Note.Kind.TAKE_CARE, "take care", CARE);
+        return new Block.Note(Block.Note.Kind.TAKE_CARE, "take care", TO_CONFIRM);
     }
 
     /** Money to the smallest coin, halves up, without its sign. */

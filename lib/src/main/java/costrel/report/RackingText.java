@@ -4,11 +4,11 @@ import costrel.brewery.RackingPlan;
 import costrel.brewery.RackingSheet;
 import costrel.wort.BottleVerdict;
 import costrel.wort.Racking;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A racking sheet as text: racking gravity, what the beer comes to, primings by kind of sugar, cautions. */
 public final class RackingText {
-
-    private static final int WIDTH = 110;
 
     private RackingText() {}
 
@@ -30,32 +30,62 @@ public final class RackingText {
      * @return lines of text
      */
     public static String of(RackingSheet sheet) {
-        StringBuilder text = new StringBuilder();
-        text.append(sheet.gyle().beerName())
-                .append(", ")
-                .append(Figures.brewLength(sheet.gyle().collectedL()))
-                .append(" on ")
-                .append(sheet.gyle().plant().name())
-                .append(": racking and condition\n");
-        text.append(Figures.folded(beer(sheet), 2, WIDTH));
-        text.append(containers(sheet));
-        text.append(Figures.folded(
-                "rack at: the gravity that brings the wanted condition without primings. A handbook has 0.75 to 2 °P of"
-                        + " extract left at racking for cask (T. Goldammer, The Brewers' Handbook, citing Hough and others, 1982).",
-                2,
-                WIDTH));
+        return TextForm.of(sheet(sheet));
+    }
+
+    /**
+     * A racking plan set out.
+     *
+     * @param plan the plan
+     * @return a sheet of the kind "racking"
+     * @throws IllegalArgumentException if the plan lacks something it needs
+     */
+    public static Sheet sheet(RackingPlan plan) {
+        return sheet(plan.sheet());
+    }
+
+    /**
+     * A racking sheet set out.
+     *
+     * @param sheet the racking sheet
+     * @return a sheet of the kind "racking"
+     */
+    public static Sheet sheet(RackingSheet sheet) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.Note.how(beer(sheet)));
+        blocks.add(containers(sheet));
+        blocks.add(
+                Block.Note.how(
+                        "rack at: the gravity that brings the wanted condition without primings. A handbook has 0.75 to 2 °P of"
+                                + " extract left at racking for cask (T. Goldammer, The Brewers' Handbook, citing Hough and others, 1982)."));
         if (sheet.lines().stream().anyMatch(line -> !line.doses().isEmpty())) {
-            text.append("\nPrimings to weigh, racked at ")
-                    .append(Figures.degrees(sheet.at().excessDegrees()))
-                    .append("; take one row for a container\n")
-                    .append(primings(sheet))
-                    .append(Figures.folded(
-                            "Weighed by the most gas that the sugar can give; at least is by Balling's balance, where some of"
-                                    + " it goes to yeast. Figures are good to a few per cent.",
-                            2,
-                            WIDTH));
+            blocks.add(new Block.Heading("Primings to weigh, racked at "
+                    + Figures.degrees(sheet.at().excessDegrees()) + "; take one row for a container"));
+            blocks.add(primings(sheet));
+            blocks.add(Block.Note.how(
+                    "Weighed by the most gas that the sugar can give; at least is by Balling's balance, where some of"
+                            + " it goes to yeast. Figures are good to a few per cent."));
         }
-        return text.append('\n').append(GyleText.findings(sheet.findings())).toString();
+        blocks.add(new Block.Heading(""));
+        blocks.addAll(GyleText.findingBlocks(sheet.findings()));
+        String title =
+                sheet.gyle().beerName() + ", " + Figures.brewLength(sheet.gyle().collectedL()) + " on "
+                        + sheet.gyle().plant().name() + ": racking and condition";
+        return new Sheet("racking", title, about(sheet), blocks);
+    }
+
+    private static List<Fact> about(RackingSheet sheet) {
+        List<Fact> about = new ArrayList<>(GyleText.about(sheet.gyle()));
+        about.add(Fact.figure("og", "OG", Figures.degrees(sheet.gyle().og().excessDegrees()), ""));
+        about.add(Fact.figure("fg", "FG", Figures.degrees(sheet.fg().excessDegrees()), ""));
+        about.add(Fact.figure("racked", "racked at", Figures.degrees(sheet.at().excessDegrees()), ""));
+        about.add(Fact.figure(
+                        "heldCondition",
+                        "the beer is taken to hold",
+                        Figures.fixed(sheet.held().volumes(), 2),
+                        "volumes")
+                .remarked(sheet.held().how()));
+        return about;
     }
 
     private static String beer(RackingSheet sheet) {
@@ -73,17 +103,19 @@ public final class RackingText {
                 + sheet.held().how() + ")";
     }
 
-    private static String containers(RackingSheet sheet) {
-        TextTable table = TextTable.of(
-                "container",
-                "#full",
-                "#wanted vol",
-                "#rack at",
-                "#unprimed vol",
-                "#short vol",
-                "#comes to vol",
-                "#bar at 25 °C",
-                "glass");
+    private static Table containers(RackingSheet sheet) {
+        TextTable table = TextTable.keyed(
+                "containers",
+                "condition in each container",
+                Column.words("container", "container"),
+                Column.figures("count", "full", ""),
+                Column.figures("wanted", "wanted vol", "volumes"),
+                Column.figures("rackAt", "rack at", ""),
+                Column.figures("unprimed", "unprimed vol", "volumes"),
+                Column.figures("short", "short vol", "volumes"),
+                Column.figures("comesTo", "comes to vol", "volumes"),
+                Column.figures("pressure", "bar at 25 °C", "bar"),
+                Column.words("glass", "glass"));
         for (RackingSheet.Line line : sheet.lines()) {
             Racking racking = line.racking();
             boolean told = line.container().conditioned();
@@ -100,7 +132,7 @@ public final class RackingText {
                     Figures.fixed(line.gaugeBarStoredWarm(), 2),
                     glass(line));
         }
-        return table.text(2);
+        return table.table();
     }
 
     private static String glass(RackingSheet.Line line) {
@@ -118,8 +150,16 @@ public final class RackingText {
         };
     }
 
-    private static String primings(RackingSheet sheet) {
-        TextTable table = TextTable.of("container", "sugar", "#g/L", "#g each", "#kg for the run", "#at least vol");
+    private static Table primings(RackingSheet sheet) {
+        TextTable table = TextTable.keyed(
+                "primings",
+                "primings to weigh",
+                Column.words("container", "container"),
+                Column.words("sugar", "sugar"),
+                Column.figures("dose", "g/L", "g/L"),
+                Column.figures("each", "g each", "g"),
+                Column.figures("run", "kg for the run", "kg"),
+                Column.figures("atLeast", "at least vol", "volumes"));
         for (RackingSheet.Line line : sheet.lines()) {
             for (RackingSheet.Dose dose : line.doses()) {
                 table.row(
@@ -131,6 +171,6 @@ public final class RackingText {
                         Figures.fixed(dose.leastVolumes(), 2));
             }
         }
-        return table.text(2);
+        return table.table();
     }
 }

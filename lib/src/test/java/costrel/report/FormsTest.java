@@ -156,7 +156,7 @@ class FormsTest {
             List<String> expected = new ArrayList<>();
             sheet.tables()
                     .forEach(table -> table.rows()
-                            .forEach(row -> row.cells().forEach(one -> expected.add(HtmlForm.escaped(one.text())))));
+                            .forEach(row -> row.cells().forEach(one -> expected.add(Html.escaped(one.text())))));
             List<String> found = new ArrayList<>();
             Matcher matcher = cell.matcher(HtmlForm.of(sheet));
             while (matcher.find()) {

@@ -48,6 +48,12 @@ final class LanternfoldSheets {
                 .loss("1 %")
                 .target("firkin", "£95.00", "30 %")
                 .draws(200)));
+        all.add(RackingText.sheet(BREWERY.brew("Oatlamp Stout")
+                .on("Pilot")
+                .length("5 brl")
+                .day(DAY)
+                .racking()
+                .at("1.0115")));
         all.add(RangeText.sheet(PricedRange.of(BREWERY, DAY)));
         all.add(HarvestText.sheet(BREWERY.harvest().plan()));
         all.add(HarvestText.sheet(BREWERY.harvest()

@@ -28,6 +28,9 @@ import picocli.CommandLine.Parameters;
             "reads line by line and prints nothing but answers; faults go to the error",
             "stream. Pipes and scripts are UTF-8.",
             "",
+            "--json, --csv and --html give the answers of scripts, -e and pipes to other",
+            "programs; samples/FORMS.md tells what stands in them.",
+            "",
             "Ends with 0: done; 1: done, but with findings that need a person; 2: wrong",
             "input; 3: failure.",
             "",
@@ -55,6 +58,15 @@ final class Arguments {
             description = "Evaluate this and print the answer. May be given again; runs after the scripts.")
     private List<String> expressions = new ArrayList<>();
 
+    @Option(names = "--json", description = "Give each answer as a JSON object.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "Give each answer as CSV, a section a table.")
+    private boolean csv;
+
+    @Option(names = "--html", description = "Give each answer as a page of HTML.")
+    private boolean html;
+
     @Option(names = "--plain", description = "No prompt, no colour, no line editing.")
     private boolean plain;
 
@@ -72,6 +84,21 @@ final class Arguments {
 
     List<String> expressions() {
         return List.copyOf(expressions);
+    }
+
+    /** The forms that were asked for; more than one is a fault. */
+    List<Form> forms() {
+        List<Form> forms = new ArrayList<>();
+        if (json) {
+            forms.add(Form.JSON);
+        }
+        if (csv) {
+            forms.add(Form.CSV);
+        }
+        if (html) {
+            forms.add(Form.HTML);
+        }
+        return forms;
     }
 
     boolean plain() {

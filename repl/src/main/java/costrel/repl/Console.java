@@ -11,11 +11,14 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -71,6 +74,14 @@ public final class Console {
             return wrong("brewery folder: expected one, found " + String.join(" and ", arguments.folders())
                     + " (scripts end in .jsh)");
         }
+        List<Form> forms = arguments.forms();
+        if (forms.size() > 1) {
+            return wrong("form: expected one of --json, --csv and --html, found "
+                    + forms.stream()
+                            .map(form -> "--" + form.name().toLowerCase(Locale.ROOT))
+                            .collect(Collectors.joining(" and ")));
+        }
+        Form form = forms.isEmpty() ? Form.TEXT : forms.get(0);
         Optional<Path> folder =
                 folder(arguments.folders().isEmpty() ? "" : arguments.folders().get(0));
         if (folder.isEmpty()) {
@@ -80,12 +91,13 @@ public final class Console {
         Desk.open(folder.get());
         try {
             if (!arguments.scripts().isEmpty() || !arguments.expressions().isEmpty()) {
-                return evaluate(arguments);
+                return evaluate(arguments, form);
             }
             if (arguments.plain()
+                    || form != Form.TEXT
                     || around.terminal().isEmpty()
                     || around.environment().getOrDefault("TERM", "").equals("dumb")) {
-                return plain();
+                return plain(form);
             }
             return atTerminal(folder.get(), around.terminal().get());
         } catch (IOException e) {
@@ -100,7 +112,7 @@ public final class Console {
         }
     }
 
-    private int evaluate(Arguments arguments) {
+    private int evaluate(Arguments arguments, Form form) {
         for (String expression : arguments.expressions()) {
             if (expression.indexOf('\uFFFD') >= 0) {
                 return wrong("-e: holds letters that the language setting of this terminal can't carry; "
@@ -115,7 +127,7 @@ public final class Console {
             }
             scripts.put(script, text);
         }
-        try (Session session = start()) {
+        try (Session session = start(form)) {
             PlainMode mode = new PlainMode(session, around.out(), around.err());
             for (String script : arguments.scripts()) {
                 Fault fault = mode.evaluate(scripts.getOrDefault(script, ""), script);
@@ -133,8 +145,8 @@ public final class Console {
         }
     }
 
-    private int plain() throws IOException {
-        try (Session session = start()) {
+    private int plain(Form form) throws IOException {
+        try (Session session = start(form)) {
             PlainMode mode = new PlainMode(session, around.out(), around.err());
             return code(mode.run(reader(), "input"), mode);
         }
@@ -142,10 +154,11 @@ public final class Console {
 
     private int atTerminal(Path folder, Callable<Terminal> opener) throws Exception {
         CompletableFuture<Session> session = new CompletableFuture<>();
+        AtomicReference<@Nullable Terminal> screen = new AtomicReference<>();
         Thread starter = new Thread(
                 () -> {
                     try {
-                        session.complete(start());
+                        session.complete(Session.start(rendering.within(() -> width(screen.get())), Prelude.read()));
                         warmUp();
                     } catch (Throwable e) {
                         session.completeExceptionally(e);
@@ -155,6 +168,7 @@ public final class Console {
         starter.setDaemon(true);
         starter.start();
         try (Terminal terminal = opener.call()) {
+            screen.set(terminal);
             Optional<Path> history = State.folder(around.environment(), around.system(), around.home())
                     .flatMap(State::history);
             String greeting = "Costrel " + Version.read() + ", brewery folder " + folder
@@ -174,8 +188,13 @@ public final class Console {
         }
     }
 
-    private Session start() {
-        return Session.start(rendering, Prelude.read());
+    /** Characters in a line; a terminal that doesn't know has no end of line. */
+    private static int width(@Nullable Terminal terminal) {
+        return terminal != null && terminal.getWidth() > 0 ? terminal.getWidth() : Integer.MAX_VALUE;
+    }
+
+    private Session start(Form form) {
+        return Session.start(rendering.in(form), Prelude.read());
     }
 
     private BufferedReader reader() {

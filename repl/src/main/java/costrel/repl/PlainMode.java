@@ -27,7 +27,7 @@ final class PlainMode implements Listener {
     @Override
     public void answer(String text, boolean person) {
         needsAPerson |= person;
-        out.println(text);
+        out.print(text.endsWith("\n") ? text : text + System.lineSeparator());
         out.flush();
     }
 

@@ -1,5 +1,7 @@
 package costrel.repl;
 
+import costrel.report.Sheet;
+import costrel.report.TextForm;
 import java.lang.reflect.Array;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -12,7 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.IntSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,19 +46,36 @@ final class Rendering {
             Map.entry("vat", "VAT"));
 
     private final List<Kind<?>> kinds;
+    private final Form form;
+    private final IntSupplier width;
 
     /**
      * A kind of result with a form of its own, such as a sheet.
      *
      * @param <T> its type
      * @param type its type
-     * @param text how it is printed
+     * @param text how it is printed in lines of a width
+     * @param sheet how it is set out for programs
      * @param needsAPerson whether it holds findings that a person must decide on
      */
-    record Kind<T>(Class<T> type, Function<T, String> text, Predicate<T> needsAPerson) {
+    record Kind<T>(
+            Class<T> type, BiFunction<T, Integer, String> text, Function<T, Sheet> sheet, Predicate<T> needsAPerson) {
 
-        private String textOf(Object value) {
-            return text.apply(type.cast(value));
+        Kind(Class<T> type, Function<T, String> text, Predicate<T> needsAPerson) {
+            this(type, (value, width) -> text.apply(value), value -> AnswerSheet.of(text.apply(value)), needsAPerson);
+        }
+
+        /** A kind that prints as its sheet, folded at a width. */
+        static <T> Kind<T> sheet(Class<T> type, Function<T, Sheet> sheet, Predicate<T> needsAPerson) {
+            return new Kind<>(type, (value, width) -> TextForm.of(sheet.apply(value), width), sheet, needsAPerson);
+        }
+
+        private Sheet sheetOf(Object value) {
+            return sheet.apply(type.cast(value));
+        }
+
+        private String textOf(Object value, int width) {
+            return text.apply(type.cast(value), width);
         }
 
         private boolean personFor(Object value) {
@@ -68,7 +89,41 @@ final class Rendering {
      * @param kinds the kinds
      */
     Rendering(List<Kind<?>> kinds) {
+        this(kinds, Form.TEXT, () -> Integer.MAX_VALUE);
+    }
+
+    private Rendering(List<Kind<?>> kinds, Form form, IntSupplier width) {
         this.kinds = List.copyOf(kinds);
+        this.form = form;
+        this.width = width;
+    }
+
+    /** The same kinds of result in another form. */
+    Rendering in(Form other) {
+        return new Rendering(kinds, other, width);
+    }
+
+    /** The same kinds of result in lines of a width, asked for at each answer. */
+    Rendering within(IntSupplier characters) {
+        return new Rendering(kinds, form, characters);
+    }
+
+    /** A result set out for programs: its own sheet where it has one, else its values. */
+    Sheet sheet(@Nullable Object value) {
+        if (value instanceof Optional<?> optional && optional.isPresent()) {
+            return sheet(optional.get());
+        }
+        if (value instanceof Collection<?> many) {
+            return AnswerSheet.of(many, this::inline);
+        }
+        if (value != null && value.getClass().isArray()) {
+            return AnswerSheet.of(elements(value), this::inline);
+        }
+        return value == null
+                ? AnswerSheet.of(single(value))
+                : kindOf(value)
+                        .map(kind -> kind.sheetOf(value))
+                        .orElseGet(() -> AnswerSheet.of(clean(block(value)).stripTrailing()));
     }
 
     /**
@@ -76,7 +131,7 @@ final class Rendering {
      * one part a line.
      */
     String text(@Nullable Object value) {
-        return clean(block(value)).stripTrailing();
+        return form != Form.TEXT ? form.of(sheet(value)) : clean(block(value)).stripTrailing();
     }
 
     /** Whether a result, or one of the things in it, holds findings that a person must decide on. */
@@ -170,7 +225,7 @@ final class Rendering {
         }
         Optional<Kind<?>> kind = kindOf(value);
         if (kind.isPresent()) {
-            return kind.get().textOf(value);
+            return kind.get().textOf(value, width.getAsInt());
         }
         if (value instanceof OptionalDouble number) {
             return number.isPresent() ? single(number.getAsDouble()) : "none";

@@ -26,7 +26,9 @@ import costrel.report.PricingText;
 import costrel.report.RackingText;
 import costrel.report.RangeText;
 import costrel.report.RiskText;
+import costrel.report.Sheet;
 import costrel.report.StrengthText;
+import costrel.report.TextForm;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
 import costrel.scaling.Intent;
@@ -46,29 +48,40 @@ final class Sheets {
 
     static Rendering rendering() {
         return new Rendering(List.of(
+                Rendering.Kind.sheet(
+                        Brew.class, JobText::sheet, brew -> brew.gyle().limited()),
+                Rendering.Kind.sheet(Gyle.class, GyleText::sheet, Gyle::limited),
                 new Rendering.Kind<>(
-                        Brew.class, JobText::of, brew -> brew.gyle().limited()),
-                new Rendering.Kind<>(Gyle.class, GyleText::of, Gyle::limited),
+                        Scaler.Split.class,
+                        Sheets::split,
+                        split -> GyleText.sheet(split.each()),
+                        split -> split.each().limited()),
+                Rendering.Kind.sheet(Intent.class, BeerText::sheet, intent -> false),
+                Rendering.Kind.sheet(CostSheet.class, CostText::sheet, sheet -> false),
+                Rendering.Kind.sheet(
+                        HarvestPlan.class, HarvestText::sheet, plan -> plan.status() == HarvestPlan.Status.INFEASIBLE),
+                Rendering.Kind.sheet(SellingPrices.class, PricingText::sheet, prices -> false),
+                Rendering.Kind.sheet(BarPrices.class, PricingText::sheet, bar -> false),
+                Rendering.Kind.sheet(VolumeNeeded.class, PricingText::sheet, volume -> false),
+                Rendering.Kind.sheet(DiscountLadder.class, PricingText::sheet, ladder -> false),
+                Rendering.Kind.sheet(LossTable.class, StrengthText::sheet, losses -> false),
+                Rendering.Kind.sheet(StrengthTable.class, StrengthText::sheet, strengths -> false),
+                Rendering.Kind.sheet(Comparison.class, ComparisonText::sheet, comparison -> false),
+                Rendering.Kind.sheet(RiskStudy.class, RiskText::sheet, study -> false),
+                Rendering.Kind.sheet(
+                        RackingPlan.class,
+                        RackingText::sheet,
+                        plan -> plan.sheet().limited()),
+                Rendering.Kind.sheet(RackingSheet.class, RackingText::sheet, RackingSheet::limited),
+                Rendering.Kind.sheet(PricedRange.class, RangeText::sheet, range -> false),
+                Rendering.Kind.sheet(Sheet.class, sheet -> sheet, sheet -> false),
                 new Rendering.Kind<>(
-                        Scaler.Split.class, Sheets::split, split -> split.each().limited()),
-                new Rendering.Kind<>(Intent.class, BeerText::of, intent -> false),
-                new Rendering.Kind<>(CostSheet.class, CostText::of, sheet -> false),
+                        Explanation.class,
+                        (explanation, width) -> explanation.text(),
+                        AnswerSheet::of,
+                        explanation -> false),
                 new Rendering.Kind<>(
-                        HarvestPlan.class, HarvestText::of, plan -> plan.status() == HarvestPlan.Status.INFEASIBLE),
-                new Rendering.Kind<>(SellingPrices.class, PricingText::of, prices -> false),
-                new Rendering.Kind<>(BarPrices.class, PricingText::of, bar -> false),
-                new Rendering.Kind<>(VolumeNeeded.class, PricingText::of, volume -> false),
-                new Rendering.Kind<>(DiscountLadder.class, PricingText::of, ladder -> false),
-                new Rendering.Kind<>(LossTable.class, StrengthText::of, losses -> false),
-                new Rendering.Kind<>(StrengthTable.class, StrengthText::of, strengths -> false),
-                new Rendering.Kind<>(Comparison.class, ComparisonText::of, comparison -> false),
-                new Rendering.Kind<>(RiskStudy.class, RiskText::of, study -> false),
-                new Rendering.Kind<>(
-                        RackingPlan.class, RackingText::of, plan -> plan.sheet().limited()),
-                new Rendering.Kind<>(RackingSheet.class, RackingText::of, RackingSheet::limited),
-                new Rendering.Kind<>(PricedRange.class, RangeText::of, range -> false),
-                new Rendering.Kind<>(Explanation.class, Explanation::text, explanation -> false),
-                new Rendering.Kind<>(TextTable.class, TextTable::toString, table -> false),
+                        TextTable.class, (table, width) -> table.text(0, width), TextTable::sheet, table -> false),
                 new Rendering.Kind<>(Quantity.class, QuantityText::print, quantity -> false),
                 plain(Gravity.class),
                 plain(Strength.class),
@@ -82,8 +95,8 @@ final class Sheets {
         return new Rendering.Kind<>(scale, String::valueOf, value -> false);
     }
 
-    private static String split(Scaler.Split split) {
+    private static String split(Scaler.Split split, int width) {
         return (split.count() == 1 ? "One gyle fits.\n" : split.count() + " equal gyles, each:\n")
-                + GyleText.of(split.each());
+                + TextForm.of(GyleText.sheet(split.each()), width);
     }
 }

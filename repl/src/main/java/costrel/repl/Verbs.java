@@ -11,22 +11,15 @@ import costrel.brewery.WhyItMoved;
 import costrel.cost.CostSheet;
 import costrel.explain.Explanation;
 import costrel.harvest.HarvestPlan;
-import costrel.hops.HopLot;
-import costrel.hops.HopOnTheDay;
 import costrel.measure.QuantityText;
-import costrel.plant.Plant;
 import costrel.pricing.Comparison;
-import costrel.recipe.Recipe;
-import costrel.recipe.Resolver;
 import costrel.repl.sheets.SheetFile;
 import costrel.report.HarvestText;
+import costrel.report.Sheet;
 import costrel.report.TextTable;
 import costrel.scaling.Gyle;
 import java.time.LocalDate;
-import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The words that the console knows from the start. Each answers with something that prints itself. */
 public final class Verbs {
@@ -78,21 +71,7 @@ public final class Verbs {
      * @return a table
      */
     public static TextTable beers() {
-        TextTable table = TextTable.of("beer", "home", "brewed", "#label %", "hops");
-        for (Recipe recipe : brewery().recipes().values()) {
-            table.row(
-                    recipe.name(),
-                    recipe.home().orElse("by targets"),
-                    recipe.brewed().map(LocalDate::toString).orElse(""),
-                    figure(recipe.targets().declaredStrength(), 1),
-                    String.join(
-                            ", ",
-                            recipe.hops().stream()
-                                    .map(Recipe.Hop::variety)
-                                    .distinct()
-                                    .toList()));
-        }
-        return table;
+        return Listings.beers(brewery());
     }
 
     /**
@@ -101,26 +80,7 @@ public final class Verbs {
      * @return a table
      */
     public static TextTable plants() {
-        TextTable table = TextTable.of(
-                "plant",
-                "mash efficiency",
-                "#greatest grist kg",
-                "#copper L",
-                "#FV L",
-                "#boiled off L/h",
-                "utilisation");
-        for (String name : brewery().plants().keySet()) {
-            Plant plant = brewery().plant(name);
-            table.row(
-                    plant.name(),
-                    plant.efficiency().text(),
-                    figure(plant.mashTun().greatestGristKg(), 0),
-                    figure(plant.copper().volumeL(), 0),
-                    figure(plant.fv().volumeL(), 0),
-                    figure(OptionalDouble.of(plant.copper().evaporationLPerHour()), 0),
-                    plant.utilisation().name());
-        }
-        return table;
+        return Listings.plants(brewery());
     }
 
     /**
@@ -129,29 +89,7 @@ public final class Verbs {
      * @return a table
      */
     public static TextTable lots() {
-        TextTable table =
-                TextTable.of("lot", "variety", "form", "#crop", "#alpha %", "#oil mL/100 g", "#stock kg", "alpha by");
-        brewery().catalogue().hopLots().values().stream()
-                .sorted(Comparator.comparing(HopLot::variety)
-                        .thenComparing(HopLot::cropYear)
-                        .thenComparing(HopLot::id))
-                .forEach(lot -> {
-                    boolean known = !lot.analyses().get(0).date().isAfter(Desk.day());
-                    HopOnTheDay hop = known ? Resolver.onTheDay(lot, brewery().catalogue(), Desk.day()) : null;
-                    table.row(
-                            lot.id(),
-                            lot.variety(),
-                            lot.form().label(),
-                            String.valueOf(lot.cropYear()),
-                            hop == null ? "" : figure(OptionalDouble.of(hop.alpha() * 100), 2),
-                            hop == null ? "" : figure(hop.oilMlPer100g(), 2),
-                            figure(lot.stockKg(), 1),
-                            hop == null
-                                    ? "not analysed until "
-                                            + lot.analyses().get(0).date()
-                                    : hop.route());
-                });
-        return table;
+        return Listings.lots(brewery(), Desk.day());
     }
 
     /**
@@ -167,20 +105,20 @@ public final class Verbs {
      * Hops on hand against what a harvest wants, and what to contract for the next.
      *
      * @param harvest the harvest
-     * @return text
+     * @return tables
      */
-    public static String cover(Harvest harvest) {
-        return HarvestText.of(harvest.cover(), harvest.contracts());
+    public static Sheet cover(Harvest harvest) {
+        return HarvestText.sheet(harvest.cover(), harvest.contracts());
     }
 
     /**
      * Varieties in store that may stand in for one that is gone, the nearest first.
      *
      * @param variety the variety that is gone
-     * @return text
+     * @return a table
      */
-    public static String substitutes(String variety) {
-        return HarvestText.of(harvest().substitutes(variety));
+    public static Sheet substitutes(String variety) {
+        return HarvestText.sheet(harvest().substitutes(variety));
     }
 
     /**
@@ -324,6 +262,26 @@ public final class Verbs {
     }
 
     /**
+     * An answer as JSON, for programs.
+     *
+     * @param answer any answer
+     * @return one JSON object
+     */
+    public static String json(Object answer) {
+        return Form.JSON.of(Sheets.rendering().sheet(answer));
+    }
+
+    /**
+     * An answer as CSV, for spreadsheets.
+     *
+     * @param answer any answer
+     * @return CSV text
+     */
+    public static String csv(Object answer) {
+        return Form.CSV.of(Sheets.rendering().sheet(answer));
+    }
+
+    /**
      * The words of the console, each with an example from the folder that is open.
      *
      * @return a page to read
@@ -387,9 +345,5 @@ public final class Verbs {
      */
     public static Aside reload() {
         return new Aside(session -> Desk.reload() + session.heldFromBefore());
-    }
-
-    private static String figure(OptionalDouble value, int decimals) {
-        return value.isPresent() ? String.format(Locale.ROOT, "%." + decimals + "f", value.getAsDouble()) : "";
     }
 }
