@@ -10,7 +10,7 @@ final class BrewCare {
     private static final String DANGERS =
             "Hot liquor, wort and steam scald. Caustic and acid burn: never mix them, wear what their data sheets ask for, rinse"
                     + " before brewing. Carbon dioxide gathers in vessels and cellars and kills without a warning: air and test"
-                    + " before you go in, never alone. Site rules, gauges and thermometers come before this sheet.";
+                    + " before you go in, never alone. Vent a working cask slowly, away from the face. Site rules, gauges and thermometers come before this sheet.";
 
     private static final String BOTTLES =
             "Bottles burst where too much is left to ferment: measure the gravity before filling, keep to the maker's pressure"

@@ -6,7 +6,6 @@ import costrel.cost.CostFinding;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
-import costrel.cost.DutyFigure;
 import costrel.cost.YieldChain;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -44,7 +43,6 @@ public final class CostSheetHtml {
     }
 
     private static String page(CostSheet sheet, List<PintSplit> splits, List<Picture> pictures) {
-        CurrencyUnit currency = sheet.total().getCurrencyUnit();
         Html html = Html.page(sheet.batch().beer() + ", cost sheet", SheetStyle.COMMON);
         html.open("main")
                 .leaf("p", "Cost sheet of one gyle")
@@ -64,7 +62,7 @@ public final class CostSheetHtml {
             container(html, "container." + i, sheet.containers().get(i));
         }
         yieldChain(html, sheet.yieldChain());
-        notes(html, sheet, currency);
+        notes(html, sheet);
         return html.close("main").finished();
     }
 
@@ -232,7 +230,7 @@ public final class CostSheetHtml {
         html.endTable();
     }
 
-    private static void notes(Html html, CostSheet sheet, CurrencyUnit currency) {
+    private static void notes(Html html, CostSheet sheet) {
         Set<String> notes = new LinkedHashSet<>();
         for (CostFinding finding : sheet.findings()) {
             notes.add("finding: " + finding.text());
@@ -242,7 +240,7 @@ public final class CostSheetHtml {
         }
         for (ContainerCost container : sheet.containers()) {
             if (container.count() > 0) {
-                notes.add(duty(container.duty(), currency));
+                notes.add(CostText.duty(container.duty()) + "; an estimate and no return");
             }
         }
         sheet.leftOut().forEach(part -> notes.add("left out: " + part));
@@ -251,11 +249,5 @@ public final class CostSheetHtml {
         html.leaf("h2", "To know and to confirm").open("ul");
         notes.forEach(note -> html.leaf("li", note));
         html.close("ul");
-    }
-
-    private static String duty(DutyFigure duty, CurrencyUnit currency) {
-        return "duty on " + duty.count() + " × " + duty.container().name() + " at "
-                + duty.strength().toPlainString() + " % (" + duty.rule().label() + "): "
-                + MoneyWords.said(currency, duty.duty().getAmount()) + ", an estimate and no return";
     }
 }

@@ -251,7 +251,7 @@ public final class CostText {
                         coins))));
     }
 
-    private static String duty(DutyFigure duty) {
+    static String duty(DutyFigure duty) {
         String head = "duty on " + duty.count() + " × " + duty.container().name() + ": ";
         return duty.basis().unit() == DutyUnit.PURE_ALCOHOL ? head + byAlcohol(duty) : head + byVolume(duty);
     }
