@@ -12,6 +12,7 @@ module costrel.repl {
     requires openhtmltopdf.pdfbox;
     requires org.apache.pdfbox;
     requires org.jline;
+    requires org.objectweb.asm;
     requires static org.jspecify;
     requires xchart;
 

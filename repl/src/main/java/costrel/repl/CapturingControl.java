@@ -4,6 +4,7 @@ import java.lang.Thread.UncaughtExceptionHandler;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
@@ -100,6 +101,24 @@ final class CapturingControl extends LocalExecutionControl {
         @SuppressWarnings("unchecked")
         T result = (T) Objects.requireNonNull(errand.result);
         return result;
+    }
+
+    @Override
+    public void load(ClassBytecodes[] classes)
+            throws ClassInstallException, NotImplementedException, EngineTerminationException {
+        super.load(guarded(classes));
+    }
+
+    @Override
+    public void redefine(ClassBytecodes[] classes)
+            throws ClassInstallException, NotImplementedException, EngineTerminationException {
+        super.redefine(guarded(classes));
+    }
+
+    private static ClassBytecodes[] guarded(ClassBytecodes[] classes) {
+        return Arrays.stream(classes)
+                .map(code -> new ClassBytecodes(code.name(), ExitGuard.guarded(code.bytecodes())))
+                .toArray(ClassBytecodes[]::new);
     }
 
     @Override

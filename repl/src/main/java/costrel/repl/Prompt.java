@@ -74,6 +74,7 @@ final class Prompt implements Listener {
      * @param greeting what is printed first
      */
     void run(String greeting) {
+        ExitGuard.stay(true);
         say(greeting, AttributedStyle.DEFAULT);
         String prompt = colour ? new AttributedString(FIRST, AttributedStyle.DEFAULT.bold()).toAnsi(terminal) : FIRST;
         while (true) {
