@@ -132,9 +132,9 @@ public final class StudyHtml {
      */
     public static String of(HarvestPlan plan, List<Picture> pictures) {
         Html html = begin(
+                "Hop plan",
                 "Hops of the year",
-                plan.objective().label() + ": " + plan.status().label(),
-                "");
+                "Planned for " + plan.objective().label() + ": " + plan.status().label() + ".");
         HopMonths use = HopMonths.of(plan);
         for (int first = 0; first < use.months().size(); first += MONTHS_ACROSS) {
             months(html, use, first, Math.min(use.months().size(), first + MONTHS_ACROSS));

@@ -33,6 +33,8 @@ final class Prompt implements Listener {
     private final LineReader reader;
     private final Waiting waiting;
     private final TypedInput input;
+    private final Pages pages;
+    private final StringBuilder answers = new StringBuilder();
 
     /**
      * Sets the terminal up. The session may still be starting.
@@ -49,6 +51,7 @@ final class Prompt implements Listener {
         EDITOR_LOG.setLevel(Level.OFF);
         waiting = new Waiting(terminal, colour);
         input = new TypedInput(session);
+        pages = new Pages(terminal, colour);
         boolean dots = terminal.encoding().canEncode()
                 && terminal.encoding().newEncoder().canEncode('…');
         LineReaderBuilder builder = LineReaderBuilder.builder()
@@ -101,9 +104,27 @@ final class Prompt implements Listener {
         }
     }
 
+    /** Held back at a terminal with pages until the input has run, since a page waits for a key. */
     @Override
     public void answer(String text, boolean needsAPerson) {
-        say(text, AttributedStyle.DEFAULT);
+        if (TypedInput.isPlain(terminal)) {
+            say(text, AttributedStyle.DEFAULT);
+        } else {
+            answers.append(Rendering.clean(text)).append('\n');
+        }
+    }
+
+    private void showAnswers() {
+        String text = answers.toString().stripTrailing();
+        answers.setLength(0);
+        if (!text.isEmpty()) {
+            if (pages.cuts(text)) {
+                waiting.clear();
+                pages.show(text);
+            } else {
+                say(text, AttributedStyle.DEFAULT);
+            }
+        }
     }
 
     @Override
@@ -119,6 +140,7 @@ final class Prompt implements Listener {
         try {
             Fault fault = evaluation.run();
             waiting.clear();
+            showAnswers();
             if (fault != null) {
                 say(
                         fault.underPrompt(source, FIRST.length(), width()),

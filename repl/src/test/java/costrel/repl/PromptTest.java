@@ -131,6 +131,32 @@ final class PromptTest {
         }
     }
 
+    /** The screen of the test is 40 lines high. */
+    @Test
+    void a_long_answer_comes_a_page_at_a_time() throws IOException, InterruptedException {
+        try (Person person = new Person("ansi", Map.of("NO_COLOR", "1"), "")) {
+            person.await(Prompt.FIRST);
+            person.type("\"row\\n\".repeat(99) + \"last row\"\r");
+            String page = person.await("62 lines more");
+            assertEquals(38, page.split("\nrow", -1).length - 1, page);
+            person.type("\r");
+            person.await("61 lines more");
+            person.type(" ");
+            person.await("23 lines more");
+            person.type("e");
+            person.await("last row");
+            person.await(Prompt.FIRST);
+            person.type("\"row\\n\".repeat(99) + \"last row\"\r");
+            person.await("62 lines more");
+            person.type("q");
+            String left = person.await(Prompt.FIRST);
+            assertFalse(left.contains("last row"), left);
+            person.type("6 * 7\r");
+            person.await("42");
+            assertEquals(0, person.leave());
+        }
+    }
+
     @Test
     void ctrl_c_at_the_prompt_clears_the_line() throws Exception {
         try (Person person = new Person("ansi", Map.of("NO_COLOR", "1"), "")) {

@@ -98,12 +98,8 @@ final class Charts {
         chart.getStyler().setXAxisTicksVisible(false).setPlotGridVerticalLinesVisible(false);
         chart.getStyler().setLegendVisible(false).setSeriesColors(new Color[] {BAR});
         chart.getStyler().setPlotGridHorizontalLinesVisible(false).setXAxisTickMarkSpacingHint(ROW - 4);
-        // The first bar is drawn at the foot.
-        List<String> upwards = new ArrayList<>(labels);
-        List<Double> lengths = new ArrayList<>(values);
-        Collections.reverse(upwards);
-        Collections.reverse(lengths);
-        chart.addSeries("a pint", lengths, upwards);
+        // The first bar is drawn at the top, as the table has it.
+        chart.addSeries("a pint", values, labels);
         return chart;
     }
 
