@@ -1,7 +1,9 @@
 package costrel.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A sheet as text: words to the left, figures by their decimal points, totals ruled off. */
@@ -73,17 +75,18 @@ public final class TextForm {
                 : Figures.folded(line.replace("   ", "; "), INDENT, width);
     }
 
-    /** A table, cut into parts where it is wider than the width. */
+    /** A table, cut into parts where it is wider than the width; each part repeats the columns that name the rows. */
     static String table(Table table, int indent, int width) {
         Layout layout = new Layout(table);
         StringBuilder text = new StringBuilder();
+        int names = names(table, layout, (width - indent) / 2);
         int from = 0;
         while (from < table.columns().size() || from == 0) {
             List<Integer> columns = new ArrayList<>();
             int used = indent;
-            if (from > 0) {
-                columns.add(0);
-                used += layout.width[0] + GAP.length();
+            for (int named = 0; from > 0 && named < names && named < from; named++) {
+                columns.add(named);
+                used += layout.width[named] + GAP.length();
             }
             int first = columns.size();
             while (from < table.columns().size() && (columns.size() == first || used + layout.width[from] <= width)) {
@@ -94,6 +97,28 @@ public final class TextForm {
             from = Math.max(from, 1);
         }
         return text.toString();
+    }
+
+    /** How many columns from the first on it takes to tell the rows apart, as far as there is room for them: one or more. */
+    private static int names(Table table, Layout layout, int room) {
+        int names = 1;
+        int used = layout.width.length == 0 ? 0 : layout.width[0] + GAP.length();
+        while (names < table.columns().size()
+                && !table.columns().get(names).figures()
+                && used + layout.width[names] + GAP.length() <= room
+                && !toldApart(table, names)) {
+            used += layout.width[names] + GAP.length();
+            names++;
+        }
+        return names;
+    }
+
+    private static boolean toldApart(Table table, int names) {
+        Set<List<String>> seen = new HashSet<>();
+        return table.rows().stream()
+                .filter(row -> !row.total())
+                .allMatch(row -> seen.add(
+                        row.cells().subList(0, names).stream().map(Cell::text).toList()));
     }
 
     /** Room for each column. */

@@ -51,6 +51,27 @@ class TextTableTest {
     }
 
     @Test
+    void what_goes_on_below_repeats_as_many_columns_as_tell_the_rows_apart() {
+        String text = TextTable.of("part", "item", "#kg", "supplier of it", "#£")
+                .row("hops", "Fuggle", "3.10", "Hop Factors", "61.38")
+                .row("hops", "Target", "2.50", "Hop Factors", "35.50")
+                .total("", "", "5.60", "", "96.88")
+                .text(0, 36);
+        assertEquals("""
+                part  item      kg  supplier of it
+                hops  Fuggle  3.10  Hop Factors
+                hops  Target  2.50  Hop Factors
+                              ----
+                              5.60
+                part  item        £
+                hops  Fuggle  61.38
+                hops  Target  35.50
+                              -----
+                              96.88
+                """, text);
+    }
+
+    @Test
     void every_sheet_fits_a_screen_of_a_hundred_characters() {
         for (Sheet sheet : LanternfoldSheets.all()) {
             boolean words = sheet.tables().stream()
