@@ -22,6 +22,8 @@ import java.util.OptionalDouble;
  * @param weighing what can be weighed out
  * @param heldCarbonDioxide carbon dioxide measured in the beer before racking, volumes; empty takes the equilibrium
  * @param warmestCelsius warmest temperature of the beer since gas stopped rising, °C; empty where not stated
+ * @param copperDips what the copper's dipstick reads
+ * @param fvDips what that of the fermenting vessel reads
  */
 public record Plant(
         String name,
@@ -36,7 +38,9 @@ public record Plant(
         double bitternessCorrection,
         Weighing weighing,
         OptionalDouble heldCarbonDioxide,
-        OptionalDouble warmestCelsius) {
+        OptionalDouble warmestCelsius,
+        DipTable copperDips,
+        DipTable fvDips) {
 
     /** Water in the wet grains, litres gross for each kilogram of grist, where a plant states none: Metzger, Brauerei-Forum 6/96. */
     public static final double DEFAULT_GRAIN_RETENTION = 0.96;

@@ -4,6 +4,7 @@ import costrel.brewery.Brew;
 import costrel.cost.ContainerKind;
 import costrel.cost.PackagingRun;
 import costrel.cost.PackagingShare;
+import costrel.plant.DipTable;
 import costrel.plant.Plant;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;
@@ -225,16 +226,28 @@ public final class BrewSheetHtml {
         double runOff = gyle.volume().amount("run-off from the mash");
         double up = runOff + gyle.volume().amount("copper sugars");
         double cast = up - gyle.volume().amount("boiled off");
-        html.table("What to expect", "", "#L at 20 °C", "#L hot", "#gravity", "actual L", "actual gravity");
-        row(html, "run-off", "run-off from the mash", runOff, "", "");
-        row(html, "up", "copper up", up, hot(up, boiling), Figures.degrees(gyle.copperUpDegrees()));
-        row(html, "cast", "in the copper at cast", cast, hot(cast, boiling), Figures.degrees(gyle.castDegrees()));
+        DipTable copper = gyle.plant().copperDips();
+        String upDip = dip(copper, WaterDensity.volumeAt(up, boiling));
+        String castDip = dip(copper, WaterDensity.volumeAt(cast, boiling));
+        String fvDip = dip(gyle.plant().fvDips(), gyle.collectedL());
+        html.table("What to expect", "", "#L at 20 °C", "#L hot", "#dip cm", "#gravity", "actual", "actual gravity");
+        row(html, "run-off", "run-off from the mash", runOff, "", "", "");
+        row(html, "up", "copper up", up, hot(up, boiling), upDip, Figures.degrees(gyle.copperUpDegrees()));
+        row(
+                html,
+                "cast",
+                "in the copper at cast",
+                cast,
+                hot(cast, boiling),
+                castDip,
+                Figures.degrees(gyle.castDegrees()));
         row(
                 html,
                 "collected",
                 "collected in the FV",
                 gyle.collectedL(),
                 "",
+                fvDip,
                 Figures.degrees(gyle.og().excessDegrees()));
         row(
                 html,
@@ -242,11 +255,12 @@ public final class BrewSheetHtml {
                 "racked, racking gravity",
                 gyle.beer().rackedL(),
                 "",
+                "",
                 gyle.beer()
                         .rackingGravity()
                         .map(gravity -> Figures.degrees(gravity.excessDegrees()))
                         .orElse(""));
-        html.open("tr").cell("final gravity").cell("").cell("");
+        html.open("tr").cell("final gravity").cell("").cell("").cell("");
         html.figure(
                 "expect.final.gravity",
                 gyle.beer()
@@ -257,18 +271,26 @@ public final class BrewSheetHtml {
         html.endTable();
         html.leaf(
                 "p",
-                "Hot litres are at " + Figures.fixed(boiling, 0)
-                        + " °C. Volumes stand for dips: read your own dip table for each vessel.");
+                "Hot litres and dips of the copper are at " + Figures.fixed(boiling, 0) + " °C."
+                        + (upDip.isEmpty() || castDip.isEmpty() || fvDip.isEmpty()
+                                ? " Where no dip is given, the plant's dip table does not reach: read your own."
+                                : ""));
+    }
+
+    private static String dip(DipTable table, double litres) {
+        return Figures.fixed(table.at(litres), 1);
     }
 
     private static String hot(double litres, double celsius) {
         return Figures.fixed(WaterDensity.volumeAt(litres, celsius), 0);
     }
 
-    private static void row(Html html, String key, String label, double litres, String hot, String gravity) {
+    private static void row(
+            Html html, String key, String label, double litres, String hot, String dip, String gravity) {
         html.open("tr").cell(label).figure("expect." + key + ".l", Figures.fixed(litres, 0));
-        html.figure("expect." + key + ".hot", hot).figure("expect." + key + ".gravity", gravity);
-        html.box("litres, " + label).box("gravity, " + label).close("tr");
+        html.figure("expect." + key + ".hot", hot).figure("expect." + key + ".dip", dip);
+        html.figure("expect." + key + ".gravity", gravity);
+        html.box("volume, " + label).box("gravity, " + label).close("tr");
     }
 
     private static void others(Html html, Gyle gyle) {

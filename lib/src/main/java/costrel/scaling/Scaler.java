@@ -153,7 +153,9 @@ public final class Scaler {
                 plant.bitternessCorrection(),
                 plant.weighing(),
                 plant.heldCarbonDioxide(),
-                plant.warmestCelsius());
+                plant.warmestCelsius(),
+                plant.copperDips(),
+                plant.fvDips());
     }
 
     /**

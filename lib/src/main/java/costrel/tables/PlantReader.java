@@ -2,6 +2,7 @@ package costrel.tables;
 
 import costrel.hops.HopForm;
 import costrel.hops.Utilisation;
+import costrel.plant.DipTable;
 import costrel.plant.MashEfficiency;
 import costrel.plant.Plant;
 import costrel.recipe.Names;
@@ -105,6 +106,7 @@ public final class PlantReader {
         List<String> words = new ArrayList<>(WORDS);
         words.addAll(PlantRules.WORDS);
         words.add(FILL_LOSS);
+        words.addAll(DipPoints.WORDS);
         for (HopForm form : HELD_FORMS) {
             words.add(HOP_RETENTION + form.label());
             words.add(DRY_HOP_RETENTION + form.label());
@@ -133,6 +135,8 @@ public final class PlantReader {
                         FILL_LOSS + " " + written.substring(FILL_LOSS.length()).strip());
             } else if (PlantRules.isCopperPoint(written)) {
                 of.put(row, PlantRules.copperPoint(written));
+            } else if (DipPoints.isOne(written)) {
+                of.put(row, DipPoints.named(written));
             } else {
                 row.need("property", property).ifPresent(word -> of.put(row, word));
             }
@@ -156,6 +160,8 @@ public final class PlantReader {
                     of.mayFigure("bitterness correction", Cells.NUMBER).orElse(1);
             OptionalDouble held = of.mayFigure("held condition", Cells.VOLUMES_OF_GAS);
             OptionalDouble warmest = of.mayFigure("warmest temperature", Cells.CELSIUS);
+            Optional<DipTable> copperDips = DipPoints.of(of, "copper");
+            Optional<DipTable> fvDips = DipPoints.of(of, "FV");
             return of.build(() -> new Plant(
                     name,
                     tun.orElseThrow(),
@@ -169,7 +175,9 @@ public final class PlantReader {
                     correction,
                     weighing.orElseThrow(),
                     held,
-                    warmest));
+                    warmest,
+                    copperDips.orElseThrow(),
+                    fvDips.orElseThrow()));
         }
 
         private Optional<Plant.MashTun> mashTun() {

@@ -98,6 +98,17 @@ class BrewSheetHtmlTest {
         assertTrue(page.html().contains("aria-label=\"time of the boil starts, to be written in\""), page.html());
     }
 
+    /** 24 brl are 3927.82 L: 88.0 cm at 3000 L and 128.5 cm at 4500 L give 113.1 cm. Beyond the table the cell is blank. */
+    @Test
+    void the_dip_to_expect_is_read_off_the_plants_own_table() {
+        Page page = new Page(BrewSheetHtml.of(brew("Haymoth Golden"), Optional.empty()));
+        assertEquals("113.1", page.figure("expect.collected.dip"));
+        Page large = new Page(
+                BrewSheetHtml.of(brew("Haymoth Golden").length("35 brl").insist(), Optional.empty()));
+        assertEquals("", large.figure("expect.collected.dip"));
+        assertTrue(large.html().contains("read your own"), large.html());
+    }
+
     /** Nine days of tank time from 25 November. */
     @Test
     void a_tank_time_gives_the_day_to_rack() {

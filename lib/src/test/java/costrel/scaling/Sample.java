@@ -7,6 +7,7 @@ import costrel.hops.HopOnTheDay;
 import costrel.hops.HopUse;
 import costrel.hops.Utilisation;
 import costrel.measure.Amounts;
+import costrel.plant.DipTable;
 import costrel.plant.MashEfficiency;
 import costrel.plant.Plant;
 import costrel.recipe.Amount;
@@ -86,7 +87,9 @@ final class Sample {
                 1,
                 Plant.Weighing.exact(),
                 OptionalDouble.empty(),
-                OptionalDouble.of(18));
+                OptionalDouble.of(18),
+                DipTable.NONE,
+                DipTable.NONE);
     }
 
     static HopOnTheDay hop(String lot, double alpha) {

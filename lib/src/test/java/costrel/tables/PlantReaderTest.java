@@ -7,6 +7,7 @@ import costrel.hops.FixedFigures;
 import costrel.hops.HopForm;
 import costrel.hops.Kinetic;
 import costrel.hops.Tinseth;
+import costrel.plant.DipTable;
 import costrel.plant.MashEfficiency;
 import costrel.plant.Plant;
 import costrel.wort.TemperatureCourse;
@@ -45,6 +46,8 @@ class PlantReaderTest {
             Shed,least leaf hops,400 g
             Shed,stand,hold 97 °C 8 min; linear 97 °C to 88 °C 30 min
             Shed,FV volume,980 L
+            Shed,fv dip 4 hL,42.3 cm
+            Shed,FV dip 900 L,910 mm
             Shed,FV headspace,15 %
             Shed,FV loss,5.2 %
             Shed,tank loss,2.4 %
@@ -108,6 +111,8 @@ class PlantReaderTest {
         assertEquals(new Plant.Weighing(0.5, 0.5, 0.05, 0.005, OptionalDouble.of(25)), plant.weighing());
         assertEquals(OptionalDouble.of(1), plant.heldCarbonDioxide());
         assertEquals(OptionalDouble.of(19.5), plant.warmestCelsius());
+        assertEquals(Map.of(400.0, 42.3, 900.0, 91.0), plant.fvDips().centimetresByLitres());
+        assertEquals(DipTable.NONE, plant.copperDips());
     }
 
     @Test
