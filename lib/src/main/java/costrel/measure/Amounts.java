@@ -266,13 +266,10 @@ public final class Amounts {
     public static <Q extends Quantity<Q>> double value(Quantity<Q> quantity, Unit<Q> unit) {
         Unit<Q> given = quantity.getUnit();
         double value = checked(quantity);
-        if (given.equals(unit)) {
-            return value;
-        }
         KnownUnit<Q> from = UnitTable.find(given);
         KnownUnit<Q> to = UnitTable.find(unit);
         if (from == null || to == null || !from.kind().equals(to.kind())) {
-            return converted(quantity, unit);
+            return given.equals(unit) ? value : converted(quantity, unit);
         }
         return finite(from.to(to, value), unit);
     }
@@ -303,9 +300,6 @@ public final class Amounts {
     private static <Q extends Quantity<Q>> double canonical(Quantity<Q> quantity, Kind<Q> kind) {
         double value = checked(quantity);
         Unit<Q> given = quantity.getUnit();
-        if (given.equals(kind.canonical())) {
-            return value;
-        }
         KnownUnit<Q> known = UnitTable.find(given);
         if (known == null || !known.kind().equals(kind)) {
             return converted(quantity, kind.canonical());

@@ -59,11 +59,17 @@ record KnownUnit<Q extends Quantity<Q>>(
 
     /** A value in this unit as a value in the kind's canonical unit. */
     double toCanonical(double value) {
+        if (numerator == denominator && offset == 0) {
+            return value;
+        }
         return (value + offset) * numerator / denominator;
     }
 
     /** A value in this unit as a value in another of the same kind. */
     double to(KnownUnit<?> other, double value) {
+        if (numerator == other.numerator && denominator == other.denominator && offset == other.offset) {
+            return value;
+        }
         // Reduced crosswise first: from brl to pt this leaves 288 / 1, which is exact.
         long across = gcd(numerator, other.numerator);
         long down = gcd(denominator, other.denominator);

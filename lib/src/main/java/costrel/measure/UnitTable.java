@@ -5,6 +5,7 @@ import static java.util.Map.entry;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +39,10 @@ final class UnitTable {
             entry("ºf", "write °F or degF"));
 
     private static final Map<Unit<?>, KnownUnit<?>> BY_UNIT;
+
+    /** The units of {@link Units} themselves: to tell equal ones by their definitions takes far longer. */
+    private static final Instances BY_INSTANCE;
+
     private static final Map<String, KnownUnit<?>> BY_SPELLING;
     private static final Map<String, KnownUnit<?>> BY_CODE;
     private static final Map<String, KnownUnit<?>> BY_WORD;
@@ -49,12 +54,27 @@ final class UnitTable {
         filling.timesAndTemperatures();
         filling.rates();
         BY_UNIT = Map.copyOf(filling.byUnit);
+        BY_INSTANCE = new Instances(filling.byUnit);
         BY_SPELLING = Collections.unmodifiableMap(filling.bySpelling);
         BY_CODE = Map.copyOf(filling.byCode);
         BY_WORD = Map.copyOf(filling.byWord);
     }
 
     private UnitTable() {}
+
+    /** Units looked up by being the same object, filled once. */
+    private static final class Instances {
+        private final IdentityHashMap<Unit<?>, KnownUnit<?>> known = new IdentityHashMap<>();
+
+        Instances(Map<Unit<?>, KnownUnit<?>> units) {
+            units.forEach(known::put);
+        }
+
+        @Nullable
+        KnownUnit<?> get(Unit<?> unit) {
+            return known.get(unit);
+        }
+    }
 
     /** All units, each once. */
     static Collection<KnownUnit<?>> all() {
@@ -64,7 +84,8 @@ final class UnitTable {
     /** The unit of the table that equals this one. */
     @SuppressWarnings("unchecked") // A known unit of Unit<Q> is only ever made for Q.
     static <Q extends Quantity<Q>> @Nullable KnownUnit<Q> find(Unit<Q> unit) {
-        return (KnownUnit<Q>) BY_UNIT.get(unit);
+        KnownUnit<?> known = BY_INSTANCE.get(unit);
+        return (KnownUnit<Q>) (known == null ? BY_UNIT.get(unit) : known);
     }
 
     /** The unit of the table that equals this one, whatever its kind. */
