@@ -47,13 +47,9 @@ final class Colours {
         if (Math.abs(second.ebc() - first.ebc()) > SHOWN_APART * first.ebc()) {
             colours.add(new Gyle.RuledColour(ColourRule.LINEAR.name(), second, ColourRule.LINEAR.within(second)));
             findings.add(Finding.note(
-                    String.format(
-                            Locale.ROOT,
-                            "the two published colour rules are far apart, %s %.0f EBC and %s %.0f EBC, each ± 25 %%",
-                            ColourRule.MOREY.name(),
-                            first.ebc(),
-                            ColourRule.LINEAR.name(),
-                            second.ebc()),
+                    "the two published colour rules are far apart, " + ColourRule.MOREY.name() + " "
+                            + FixedText.of(first.ebc(), 0) + " EBC and " + ColourRule.LINEAR.name() + " "
+                            + FixedText.of(second.ebc(), 0) + " EBC, each ± 25 %",
                     "go by a measured gyle"));
         }
         return colours;

@@ -40,10 +40,8 @@ final class VesselChecks {
                         "state the recipe's initial heat and the plant's grist temperature"));
             } else {
                 findings.add(Finding.caution(
-                        String.format(
-                                Locale.ROOT,
-                                "hot liquor at %.1f °C and boiling wort scald",
-                                liquor.strikeC().getAsDouble()),
+                        "hot liquor at " + FixedText.of(liquor.strikeC().getAsDouble(), 1)
+                                + " °C and boiling wort scald",
                         "follow the site's own rules for hot work and the vessels' instructions"));
             }
         });
@@ -54,12 +52,10 @@ final class VesselChecks {
         if (plant.efficiency() instanceof MashEfficiency.Linear linear
                 && !(gyle.castDegrees() >= linear.lowestDegrees() && gyle.castDegrees() <= linear.highestDegrees())) {
             findings.add(Finding.caution(
-                    String.format(
-                            Locale.ROOT,
-                            "mash efficiency was fitted to gyles of 1%03.0f to 1%03.0f; this one is cast at 1%04.1f",
-                            linear.lowestDegrees(),
-                            linear.highestDegrees(),
-                            gyle.castDegrees()),
+                    "mash efficiency was fitted to gyles of 1"
+                            + FixedText.padded(FixedText.of(linear.lowestDegrees(), 0), 3) + " to 1"
+                            + FixedText.padded(FixedText.of(linear.highestDegrees(), 0), 3) + "; this one is cast at 1"
+                            + FixedText.padded(FixedText.of(gyle.castDegrees(), 1), 4),
                     "expect the OG to miss by more than usual"));
         }
         double homeBack = 1 - gyle.intent().castShare();

@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 /** Rounds to what can be weighed out, last of all, and reads back what that changed. */
 final class Weighing {
 
+    /** Steps that decimals have exactly: halves, quarters, tenths, grams. */
+    private static final double[] PARTS_OF_ONE = {10, 1000, 100, 2, 4, 5, 20, 50, 1};
+
     private Weighing() {}
 
     /** The nearest step, halves up; the amount itself where the step is 0. */
@@ -18,9 +21,13 @@ final class Weighing {
         if (!(step > 0)) {
             return amount;
         }
-        return BigDecimal.valueOf(step)
-                .multiply(BigDecimal.valueOf(Math.floor(amount / step + 0.5)))
-                .doubleValue();
+        double steps = Math.floor(amount / step + 0.5);
+        for (double parts : PARTS_OF_ONE) {
+            if (step == 1 / parts) {
+                return steps / parts; // rounded once, as the decimal is
+            }
+        }
+        return BigDecimal.valueOf(step).multiply(BigDecimal.valueOf(steps)).doubleValue();
     }
 
     /** What the weighed amounts give on the same plant at the same brew length. */
