@@ -37,20 +37,20 @@ final class PriceFolder {
      * @param greatestAgeDays how many days old a rate of exchange may be; empty where any age will do
      */
     static PriceList prices(FolderReader reader, OptionalInt greatestAgeDays) {
-        List<PriceRow> rows = new ArrayList<>();
+        List<PriceList> lists = new ArrayList<>();
         boolean sound = true;
         for (Path file : reader.files("prices*.csv")) {
-            Loaded<List<PriceRow>> loaded = PriceReader.read(CsvSource.file(file));
+            Loaded<PriceList> loaded = PriceReader.list(CsvSource.file(file));
             sound &= loaded.sound();
-            reader.take(loaded).ifPresent(rows::addAll);
+            reader.take(loaded).ifPresent(lists::add);
         }
-        PriceList prices = PriceList.of(rows);
+        PriceList prices = PriceList.ofAll(lists);
         reader.problems(amongLists(prices));
         List<PriceAdjustment> adjustments = reader.wanted(SURCHARGES, AdjustmentReader::read, List::of);
         List<Carriage> carriages = reader.wanted(CARRIAGE, CarriageReader::read, List::of);
         List<ExchangeRate> rates = reader.wanted("exchange-rates.csv", ExchangeRateReader::read, List::of);
         if (sound) {
-            checkNames(reader, rows);
+            checkNames(reader, prices.rows());
         }
         return prices.with(new PriceTerms(adjustments, carriages, new ExchangeRates(rates, greatestAgeDays)));
     }
@@ -78,13 +78,7 @@ final class PriceFolder {
     }
 
     private static TableProblem at(PriceRow row, String column, String found, String expected) {
-        int colon = row.origin().lastIndexOf(':');
-        return new TableProblem(
-                row.origin().substring(0, colon),
-                Long.parseLong(row.origin().substring(colon + 1)),
-                column,
-                found,
-                expected);
+        return new TableProblem(row.place().file(), row.place().line(), column, found, expected);
     }
 
     /** A surcharge or carriage of a supplier whose name is misspelt would be left out of every cost without a word. */

@@ -22,7 +22,8 @@ public record BillLine(
         if (priceNames.isEmpty()) {
             throw new IllegalArgumentException(item + ": expected a name to look its price up by, found none");
         }
-        amount = Figures.zeroOrMore(item + ": amount", amount, " " + unit.label());
+        String named = item;
+        amount = Figures.zeroOrMore(() -> named + ": amount", amount, () -> " " + unit.label());
     }
 
     /**
@@ -31,6 +32,6 @@ public record BillLine(
      * @return the amount in exact decimals
      */
     public BigDecimal exactAmount() {
-        return BigDecimal.valueOf(amount);
+        return Rounded.decimal(amount);
     }
 }

@@ -22,27 +22,23 @@ import org.jspecify.annotations.Nullable;
 final class BoughtLines {
 
     /** One line of the bill with all of its like: a hop lot that goes in at three times is bought once. */
-    private record Need(BillLine first, BigDecimal amount, String remark, Movement.@Nullable Issue issue) {
+    private record Need(BillLine first, BigDecimal amount, String remark) {
         Need with(Need other) {
             boolean same = other.remark.isEmpty() || other.remark.equals(remark);
             return new Need(
                     first,
                     amount.add(other.amount),
-                    same ? remark : remark.isEmpty() ? other.remark : remark + "; " + other.remark,
-                    null);
-        }
-
-        Need from(Movement.@Nullable Issue store) {
-            return new Need(first, amount, remark, store);
+                    same ? remark : remark.isEmpty() ? other.remark : remark + "; " + other.remark);
         }
     }
+
+    /** Where a thing comes from: out of store, or, where there is no issue, from the lists. */
+    private record Source(Movement.@Nullable Issue issue, Purchases.Thing thing) {}
+
+    private record Sourced(Need need, Source source) {}
 
     /** A thing that a run of containers takes. */
-    private record PackageNeed(PackageItem item, int count, Movement.@Nullable Issue issue) {
-        BigDecimal amount() {
-            return BoughtLines.amount(item, count);
-        }
-    }
+    private record PackageNeed(PackageItem item, int count, BigDecimal amount, Source source) {}
 
     /** A line and, where it was bought, how. */
     private record Made(CostLine line, Optional<Purchases.Part> part) {}
@@ -50,7 +46,7 @@ final class BoughtLines {
     private final CurrencyUnit currency;
     private final Purchases purchases;
     private final StockIssues stock;
-    private final List<Need> needs = new ArrayList<>();
+    private final List<Sourced> needs = new ArrayList<>();
     private final Map<PackagingRun.Filled, List<PackageNeed>> packageNeeds = new LinkedHashMap<>();
     private final Set<String> byTheLists = new LinkedHashSet<>();
     private final List<CostLine> gyleLines = new ArrayList<>();
@@ -117,59 +113,69 @@ final class BoughtLines {
             if (line.amount() > 0) {
                 merged.merge(
                         new Same(line.group(), line.item(), line.priceNames(), line.unit()),
-                        new Need(line, line.exactAmount(), line.remark(), null),
+                        new Need(line, line.exactAmount(), line.remark()),
                         Need::with);
             }
         }
         for (Need need : merged.values()) {
-            needs.add(need.from(want(
-                    need.first().item(),
-                    need.first().priceNames(),
-                    need.amount(),
-                    need.first().unit())));
+            BillLine line = need.first();
+            needs.add(new Sourced(need, want(line.item(), line.priceNames(), need.amount(), line.unit())));
         }
         Map<String, List<PackageItem>> byContainer = new HashMap<>();
-        packages.forEach(item -> byContainer
-                .computeIfAbsent(Names.folded(item.container()), name -> new ArrayList<>())
-                .add(item));
+        Map<String, List<PackageItem>> asWritten = new HashMap<>();
+        for (PackageItem item : packages) {
+            asWritten
+                    .computeIfAbsent(
+                            item.container(),
+                            name -> byContainer.computeIfAbsent(Names.folded(name), folded -> new ArrayList<>()))
+                    .add(item);
+        }
         for (PackagingRun.Filled filled : run.filled()) {
             if (filled.count() > 0) {
                 List<PackageNeed> ofContainer = new ArrayList<>();
                 String name = Names.folded(filled.plan().container().name());
                 for (PackageItem item : byContainer.getOrDefault(name, List.of())) {
+                    BigDecimal amount = amount(item, filled.count());
                     ofContainer.add(new PackageNeed(
                             item,
                             filled.count(),
-                            want(item.item(), List.of(item.item()), amount(item, filled.count()), item.unit())));
+                            amount,
+                            want(item.item(), List.of(item.item()), amount, item.unit())));
                 }
                 packageNeeds.put(filled, ofContainer);
             }
         }
     }
 
-    private Movement.@Nullable Issue want(String item, List<String> names, BigDecimal amount, PackUnit unit) {
+    private Source want(String item, List<String> names, BigDecimal amount, PackUnit unit) {
         Movement.Issue issue = stock.want(names, amount, unit);
+        Purchases.Thing thing = purchases.thing(names, unit);
         if (issue == null) {
-            purchases.want(names, amount, unit);
+            purchases.want(thing, amount);
             if (stock.given()) {
                 byTheLists.add(item);
             }
         }
-        return issue;
+        return new Source(issue, thing);
     }
 
     private static BigDecimal amount(PackageItem item, int count) {
-        return item.quantity().multiply(BigDecimal.valueOf(count)).divide(item.forContainers(), Figures.SHOWN);
+        BigDecimal all = item.quantity().multiply(BigDecimal.valueOf(count));
+        return item.forContainers().compareTo(BigDecimal.ONE) == 0
+                ? all
+                : all.divide(item.forContainers(), Figures.SHOWN);
     }
 
-    private List<Made> lines(Need need) {
+    private List<Made> lines(Sourced sourced) {
+        Need need = sourced.need();
         BillLine line = need.first();
         CostGroup group = CostGroup.of(line.group());
-        if (need.issue() != null) {
-            return List.of(new Made(stock.line(group, line.item(), need.issue(), need.remark()), Optional.empty()));
+        Movement.Issue issue = sourced.source().issue();
+        if (issue != null) {
+            return List.of(new Made(stock.line(group, line.item(), issue, need.remark()), Optional.empty()));
         }
         List<Made> made = new ArrayList<>();
-        for (Purchases.Part part : purchases.buy(line.priceNames(), line.unit(), need.amount())) {
+        for (Purchases.Part part : purchases.buy(sourced.source().thing(), line.priceNames(), need.amount())) {
             made.add(bought(group, line.item(), part, part.choice().unitPrice(), part.amount(), need.remark()));
         }
         return made;
@@ -177,10 +183,11 @@ final class BoughtLines {
 
     private List<Made> lines(PackageNeed need) {
         PackageItem item = need.item();
-        if (need.issue() != null) {
-            return List.of(new Made(stock.line(CostGroup.PACKAGING, item.item(), need.issue(), ""), Optional.empty()));
+        Movement.Issue issue = need.source().issue();
+        if (issue != null) {
+            return List.of(new Made(stock.line(CostGroup.PACKAGING, item.item(), issue, ""), Optional.empty()));
         }
-        List<Purchases.Part> parts = purchases.buy(List.of(item.item()), item.unit(), need.amount());
+        List<Purchases.Part> parts = purchases.buy(need.source().thing(), List.of(item.item()), need.amount());
         List<Made> made = new ArrayList<>();
         for (Purchases.Part part : parts) {
             UnitPrice unitPrice = part.choice().unitPrice();
@@ -212,6 +219,10 @@ final class BoughtLines {
     }
 
     private IdentityHashMap<Made, List<CostLine>> carriage(List<Made> all, CarriageShares shares) {
+        IdentityHashMap<Made, List<CostLine>> carriage = new IdentityHashMap<>();
+        if (shares.isNone()) {
+            return carriage;
+        }
         List<Made> bought = all.stream().filter(made -> made.part().isPresent()).toList();
         List<List<CostLine>> ofEach = shares.of(
                 bought.stream()
@@ -220,7 +231,6 @@ final class BoughtLines {
                         .toList(),
                 purchases::fault,
                 purchases.findings()::add);
-        IdentityHashMap<Made, List<CostLine>> carriage = new IdentityHashMap<>();
         for (int i = 0; i < bought.size(); i++) {
             carriage.put(bought.get(i), ofEach.get(i));
         }

@@ -26,6 +26,14 @@ final class CarriageShares {
     /** A line with the price that it was bought at. */
     record Bought(CostLine line, Purchases.Part part) {}
 
+    /**
+     * What comes together.
+     *
+     * @param foldedSupplier who brings it
+     * @param name which order it is, empty for the one of the whole sheet
+     */
+    private record Order(String foldedSupplier, String name) {}
+
     private final PriceTerms terms;
     private final LocalDate day;
     private final CurrencyUnit currency;
@@ -47,10 +55,11 @@ final class CarriageShares {
     List<List<CostLine>> of(List<Bought> bought, Consumer<String> fault, Consumer<CostFinding> findings) {
         List<List<CostLine>> shares = new ArrayList<>();
         bought.forEach(any -> shares.add(new ArrayList<>()));
-        Map<Purchases.Order, List<Integer>> orders = new LinkedHashMap<>();
+        Map<Order, List<Integer>> orders = new LinkedHashMap<>();
         for (int i = 0; i < bought.size(); i++) {
-            orders.computeIfAbsent(bought.get(i).part().order(), order -> new ArrayList<>())
-                    .add(i);
+            Purchases.Part part = bought.get(i).part();
+            Order itsOrder = new Order(Names.folded(part.choice().row().supplier()), part.order());
+            orders.computeIfAbsent(itsOrder, order -> new ArrayList<>()).add(i);
         }
         orders.forEach((order, places) -> {
             try {
@@ -63,7 +72,7 @@ final class CarriageShares {
     }
 
     private void charge(
-            Purchases.Order order,
+            Order order,
             List<Integer> places,
             List<Bought> bought,
             List<List<CostLine>> shares,
@@ -92,7 +101,12 @@ final class CarriageShares {
         }
     }
 
-    private List<Carriage> charges(Purchases.Order order) {
+    /** Whether no supplier charges carriage, so that there is nothing to share. */
+    boolean isNone() {
+        return terms.carriages().isEmpty();
+    }
+
+    private List<Carriage> charges(Order order) {
         List<Carriage> charges = new ArrayList<>();
         Map<String, Carriage> seen = new HashMap<>();
         for (Carriage carriage : terms.carriages()) {

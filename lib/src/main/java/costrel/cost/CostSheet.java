@@ -20,10 +20,8 @@ import org.joda.money.Money;
  * @param containers each container type that was filled, in the plan's order; their gyle shares sum to the gyle's cost
  * @param total everything: the sum of the containers' totals
  * @param findings what a person must put right or know
- * @param cautions what to confirm before relying on the sheet
  * @param leftOut parts of the cost that were not given, in words
  * @param defaultsUsed what was taken for figures that were not given, in words
- * @param allergens declarable allergens of the beer, in words
  */
 public record CostSheet(
         Batch batch,
@@ -34,19 +32,33 @@ public record CostSheet(
         List<ContainerCost> containers,
         Money total,
         List<CostFinding> findings,
-        List<CostFinding> cautions,
         List<String> leftOut,
-        List<String> defaultsUsed,
-        List<String> allergens) {
+        List<String> defaultsUsed) {
 
     public CostSheet {
         gyleLines = List.copyOf(gyleLines);
         containers = List.copyOf(containers);
         findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
         leftOut = List.copyOf(leftOut);
         defaultsUsed = List.copyOf(defaultsUsed);
-        allergens = List.copyOf(allergens);
+    }
+
+    /**
+     * What to confirm before relying on the sheet; put into words when it is asked for.
+     *
+     * @return each caution once
+     */
+    public List<CostFinding> cautions() {
+        return SheetNotes.cautions(batch, containers);
+    }
+
+    /**
+     * What the beer must declare.
+     *
+     * @return declarable allergens, in words
+     */
+    public List<String> allergens() {
+        return SheetNotes.allergens(batch);
     }
 
     /**

@@ -95,10 +95,8 @@ public final class Coster {
                 containers,
                 total,
                 SheetNotes.findings(batch, run, bought.findings(), containers),
-                SheetNotes.cautions(batch, containers),
                 leftOut,
-                SheetNotes.defaultsUsed(batch, bought.defaultsUsed()),
-                SheetNotes.allergens(batch));
+                SheetNotes.defaultsUsed(batch, bought.defaultsUsed()));
     }
 
     /** What is lost in FV, tank and dry hops beyond the normal: taken out of the pint, by the rule of {@link ProcessCost}. */

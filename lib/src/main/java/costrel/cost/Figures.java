@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
 
 /** The checks that every record of this package makes, and how its figures are written in messages. */
@@ -17,33 +18,55 @@ final class Figures {
     private Figures() {}
 
     static String named(String what, String name) {
+        return named(() -> what, name);
+    }
+
+    /** The same where the words must be put together first: only where they are needed. */
+    static String named(Supplier<String> what, String name) {
         if (name.isBlank()) {
-            throw new IllegalArgumentException(what + ": expected a name, found none");
+            throw new IllegalArgumentException(what.get() + ": expected a name, found none");
         }
-        if (name.strip().chars().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException(
-                    what + ": expected a single line, found '" + name.strip().replaceAll("\\p{Cntrl}+", " ") + "'");
+        String stripped = name.strip();
+        for (int i = 0; i < stripped.length(); i++) {
+            if (Character.isISOControl(stripped.charAt(i))) {
+                throw new IllegalArgumentException(what.get() + ": expected a single line, found '"
+                        + stripped.replaceAll("\\p{Cntrl}+", " ") + "'");
+            }
         }
-        return name.strip();
+        return stripped;
     }
 
     static BigDecimal overZero(String what, BigDecimal value, String unit) {
+        return overZero(() -> what, value, () -> unit);
+    }
+
+    static BigDecimal overZero(Supplier<String> what, BigDecimal value, Supplier<String> unit) {
         if (value.signum() <= 0) {
-            throw new IllegalArgumentException(what + ": expected more than 0" + unit + ", found " + plain(value));
+            throw new IllegalArgumentException(
+                    what.get() + ": expected more than 0" + unit.get() + ", found " + plain(value));
         }
         return value;
     }
 
     static BigDecimal zeroOrMore(String what, BigDecimal value, String unit) {
+        return zeroOrMore(() -> what, value, () -> unit);
+    }
+
+    static BigDecimal zeroOrMore(Supplier<String> what, BigDecimal value, Supplier<String> unit) {
         if (value.signum() < 0) {
-            throw new IllegalArgumentException(what + ": expected 0" + unit + " or more, found " + plain(value));
+            throw new IllegalArgumentException(
+                    what.get() + ": expected 0" + unit.get() + " or more, found " + plain(value));
         }
         return value;
     }
 
     static double zeroOrMore(String what, double value, String unit) {
+        return zeroOrMore(() -> what, value, () -> unit);
+    }
+
+    static double zeroOrMore(Supplier<String> what, double value, Supplier<String> unit) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(what + ": expected 0" + unit + " or more, found " + value);
+            throw new IllegalArgumentException(what.get() + ": expected 0" + unit.get() + " or more, found " + value);
         }
         return value + 0.0;
     }
@@ -56,9 +79,13 @@ final class Figures {
     }
 
     static void ordered(String what, LocalDate from, Optional<LocalDate> until) {
+        ordered(() -> what, from, until);
+    }
+
+    static void ordered(Supplier<String> what, LocalDate from, Optional<LocalDate> until) {
         if (until.isPresent() && until.get().isBefore(from)) {
             throw new IllegalArgumentException(
-                    what + ": valid until: expected a day not before " + from + ", found " + until.get());
+                    what.get() + ": valid until: expected a day not before " + from + ", found " + until.get());
         }
     }
 

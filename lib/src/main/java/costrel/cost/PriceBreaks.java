@@ -5,12 +5,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** Looks for quantity breaks that make a larger order dearer by the unit. */
@@ -20,13 +18,23 @@ final class PriceBreaks {
 
     static List<PriceList.Break> outOfOrder(PriceList prices) {
         List<PriceList.Break> found = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        for (PriceRow row : prices.rows()) {
-            if (seen.add(Names.folded(row.item()))) {
-                found.addAll(ofItem(prices.rowsOf(row.item())));
+        prices.eachItem(rows -> {
+            if (minimaDiffer(rows)) {
+                found.addAll(ofItem(rows));
+            }
+        });
+        return found;
+    }
+
+    /** Whether there is a larger and a smaller order at all, as for few items there is. */
+    private static boolean minimaDiffer(List<PriceRow> rows) {
+        BigDecimal first = rows.get(0).minimumQuantity();
+        for (PriceRow row : rows) {
+            if (row.minimumQuantity().compareTo(first) != 0) {
+                return true;
             }
         }
-        return found;
+        return false;
     }
 
     private static List<PriceList.Break> ofItem(List<PriceRow> rows) {

@@ -4,11 +4,13 @@ import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -17,20 +19,29 @@ import org.jspecify.annotations.Nullable;
  * hundred thousand of them take little memory and no lookup reads more than its own item's rows.
  */
 public final class PriceList {
+    /** Up to this many rows of an item are held against each other without sorting them. */
+    private static final int FEW = 16;
 
     private final List<PriceRow> rows;
     private final Map<String, Integer> firstByItem;
     private final int[] nextOfItem;
+    private final int[] firstDay;
+    private final int[] lastDay;
     private final PriceTerms terms;
 
     private PriceList(List<PriceRow> rows) {
         this.rows = List.copyOf(rows);
         this.firstByItem = new HashMap<>();
         this.nextOfItem = new int[rows.size()];
+        this.firstDay = new int[rows.size()];
+        this.lastDay = new int[rows.size()];
         this.terms = PriceTerms.none();
         for (int i = rows.size() - 1; i >= 0; i--) {
-            Integer next = firstByItem.put(Names.folded(rows.get(i).item()), i);
+            PriceRow row = rows.get(i);
+            Integer next = firstByItem.put(Names.folded(row.item()), i);
             nextOfItem[i] = next == null ? -1 : next;
+            firstDay[i] = day(row.validFrom());
+            lastDay[i] = row.validUntil().isPresent() ? day(row.validUntil().get()) : Integer.MAX_VALUE;
         }
     }
 
@@ -38,6 +49,8 @@ public final class PriceList {
         this.rows = list.rows;
         this.firstByItem = list.firstByItem;
         this.nextOfItem = list.nextOfItem;
+        this.firstDay = list.firstDay;
+        this.lastDay = list.lastDay;
         this.terms = terms;
     }
 
@@ -72,6 +85,31 @@ public final class PriceList {
         return builder.build();
     }
 
+    /**
+     * Several lists as one; one alone stays as it is.
+     *
+     * @param lists the lists in the order of their files
+     * @return the rows of all of them, without terms
+     */
+    public static PriceList ofAll(List<PriceList> lists) {
+        if (lists.size() == 1) {
+            return lists.get(0).with(PriceTerms.none());
+        }
+        Builder builder = new Builder();
+        lists.forEach(list -> list.rows().forEach(builder::add));
+        return builder.build();
+    }
+
+    /**
+     * A price list of rows that share their equal parts already, as a reader of files makes them.
+     *
+     * @param rows the rows in file order
+     * @return the list
+     */
+    public static PriceList ofShared(List<PriceRow> rows) {
+        return new PriceList(rows);
+    }
+
     /** Takes rows one at a time, as a file is read, and lets equal parts be shared. */
     public static final class Builder {
         private final List<PriceRow> rows = new ArrayList<>();
@@ -99,14 +137,14 @@ public final class PriceList {
                     shared(row.deliveryPerPack()),
                     shared(row.vat()),
                     shared(row.contractQuantity()),
-                    row.origin()));
+                    row.place()));
             return this;
         }
 
         @SuppressWarnings("unchecked") // a thing is only ever shared with its equal, which is of the same type
         private <T> T shared(T thing) {
-            Object known = shared.putIfAbsent(thing, thing);
-            return known == null ? thing : (T) known;
+            Object before = shared.putIfAbsent(thing, thing);
+            return before == null ? thing : (T) before;
         }
 
         /**
@@ -136,8 +174,34 @@ public final class PriceList {
      * @return in file order, empty where no row names it
      */
     public List<PriceRow> rowsOf(String item) {
+        return rowsOfFolded(Names.folded(item));
+    }
+
+    /** A day as a number, held at both ends of what an int takes: millions of years away. */
+    private static int day(LocalDate date) {
+        return (int) Math.max(Integer.MIN_VALUE, Math.min(Integer.MAX_VALUE, date.toEpochDay()));
+    }
+
+    boolean has(String foldedItem) {
+        return firstByItem.containsKey(foldedItem);
+    }
+
+    /** The rows of an item that hold on a day, in file order. A list of years has many rows of an item and few of a day. */
+    List<PriceRow> rowsOn(LocalDate date, String foldedItem) {
+        int asked = day(date);
+        List<PriceRow> found = new ArrayList<>(2);
+        Integer first = firstByItem.get(foldedItem);
+        for (int i = first == null ? -1 : first; i >= 0; i = nextOfItem[i]) {
+            if (firstDay[i] <= asked && asked <= lastDay[i]) {
+                found.add(rows.get(i));
+            }
+        }
+        return found;
+    }
+
+    List<PriceRow> rowsOfFolded(String foldedItem) {
         List<PriceRow> found = new ArrayList<>();
-        Integer first = firstByItem.get(Names.folded(item));
+        Integer first = firstByItem.get(foldedItem);
         for (int i = first == null ? -1 : first; i >= 0; i = nextOfItem[i]) {
             found.add(rows.get(i));
         }
@@ -170,7 +234,7 @@ public final class PriceList {
      * @throws NoPriceException when no row can be used or two rows of one supplier both apply
      */
     public Choice choose(List<String> names, LocalDate day, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
-        return new PriceSearch(this, day, quantity, unit, currency).choose(names);
+        return new PriceSearch(new RowsOnDay(this, day), quantity, unit, currency).choose(names);
     }
 
     /**
@@ -182,17 +246,7 @@ public final class PriceList {
      * @return the rows in file order; empty where there is no contract
      */
     public List<PriceRow> contracts(List<String> names, LocalDate day, PackUnit unit) {
-        for (String name : names) {
-            List<PriceRow> valid =
-                    rowsOf(name).stream().filter(row -> row.holdsOn(day)).toList();
-            if (!valid.isEmpty()) {
-                return valid.stream()
-                        .filter(row ->
-                                row.contractQuantity().isPresent() && row.pack().unit() == unit)
-                        .toList();
-            }
-        }
-        return List.of();
+        return new RowsOnDay(this, day).contracts(names, unit);
     }
 
     /**
@@ -247,6 +301,19 @@ public final class PriceList {
         }
     }
 
+    /** The rows of each item, in file order of the items' first rows. */
+    void eachItem(Consumer<List<PriceRow>> job) {
+        BitSet seen = new BitSet(rows.size());
+        for (int first = seen.nextClearBit(0); first < rows.size(); first = seen.nextClearBit(first)) {
+            List<PriceRow> ofItem = new ArrayList<>();
+            for (int i = first; i >= 0; i = nextOfItem[i]) {
+                seen.set(i);
+                ofItem.add(rows.get(i));
+            }
+            job.accept(ofItem);
+        }
+    }
+
     /**
      * Every pair of rows that both apply on some day.
      *
@@ -254,11 +321,11 @@ public final class PriceList {
      */
     public List<Overlap> overlaps() {
         List<Overlap> found = new ArrayList<>();
-        for (int i : firstByItem.values()) {
-            if (nextOfItem[i] >= 0) {
-                found.addAll(overlaps(rowsOf(rows.get(i).item())));
+        eachItem(ofItem -> {
+            if (ofItem.size() > 1) {
+                found.addAll(overlaps(ofItem));
             }
-        }
+        });
         Map<PriceRow, Integer> place = new HashMap<>();
         if (!found.isEmpty()) {
             for (int i = 0; i < rows.size(); i++) {
@@ -272,19 +339,42 @@ public final class PriceList {
     /** A row by what tells it from another: supplier, minimum order, pack. */
     private record Told(PriceRow row, String supplier, int place) {
         boolean likeOf(Told other) {
-            return row.contractQuantity().isPresent()
-                            == other.row.contractQuantity().isPresent()
-                    && supplier.equals(other.supplier)
-                    && row.minimumQuantity().compareTo(other.row.minimumQuantity()) == 0
-                    && row.pack().unit() == other.row.pack().unit()
-                    && row.pack().content().compareTo(other.row.pack().content()) == 0;
+            return supplier.equals(other.supplier) && alike(row, other.row);
         }
+    }
+
+    /** Whether no two of a few rows are of one supplier, pack and minimum order; of many it isn't said without sorting them. */
+    static boolean toldApart(List<PriceRow> rowsOfItem) {
+        if (rowsOfItem.size() > FEW) {
+            return false;
+        }
+        for (int i = 1; i < rowsOfItem.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                PriceRow one = rowsOfItem.get(i);
+                PriceRow other = rowsOfItem.get(k);
+                if (alike(one, other) && Names.folded(one.supplier()).equals(Names.folded(other.supplier()))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean alike(PriceRow one, PriceRow other) {
+        return one.contractQuantity().isPresent() == other.contractQuantity().isPresent()
+                && one.minimumQuantity().compareTo(other.minimumQuantity()) == 0
+                && one.pack().unit() == other.pack().unit()
+                && one.pack().content().compareTo(other.pack().content()) == 0;
     }
 
     static List<Overlap> overlaps(List<PriceRow> rowsOfItem) {
         List<Told> told = new ArrayList<>();
+        String written = "";
+        String folded = "";
         for (PriceRow row : rowsOfItem) {
-            told.add(new Told(row, Names.folded(row.supplier()), told.size()));
+            folded = row.supplier().equals(written) ? folded : Names.folded(row.supplier());
+            written = row.supplier();
+            told.add(new Told(row, folded, told.size()));
         }
         told.sort(Comparator.comparing(Told::supplier)
                 .thenComparing(t -> t.row().contractQuantity().isPresent())

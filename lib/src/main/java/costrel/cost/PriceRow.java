@@ -3,6 +3,7 @@ package costrel.cost;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -20,7 +21,7 @@ import org.joda.money.CurrencyUnit;
  * @param vat value added tax on the price and the delivery; empty where they are without it and it can be recovered
  * @param contractQuantity what is left to draw under a contract at this price, in the pack's unit; it is drawn before
  *     anything is bought at another price; empty for a price that isn't contracted
- * @param origin where the row stands, such as "prices-2026.csv:7"
+ * @param place where the row stands
  */
 public record PriceRow(
         String item,
@@ -34,23 +35,19 @@ public record PriceRow(
         BigDecimal deliveryPerPack,
         Optional<PriceVat> vat,
         Optional<BigDecimal> contractQuantity,
-        String origin) {
+        Origin place) {
 
     public PriceRow {
         item = Figures.named("price: item", item);
-        supplier = Figures.named("price of " + item + ": supplier", supplier);
-        Figures.overZero("price of " + item, price, "");
-        Figures.ordered("price of " + item, validFrom, validUntil);
-        Figures.zeroOrMore(
-                "price of " + item + ": minimum quantity",
-                minimumQuantity,
-                " " + pack.unit().label());
-        Figures.zeroOrMore("price of " + item + ": delivery", deliveryPerPack, "");
+        String named = item;
+        Supplier<String> inItsUnit = () -> " " + pack.unit().label();
+        supplier = Figures.named(() -> "price of " + named + ": supplier", supplier);
+        Figures.overZero(() -> "price of " + named, price, () -> "");
+        Figures.ordered(() -> "price of " + named, validFrom, validUntil);
+        Figures.zeroOrMore(() -> "price of " + named + ": minimum quantity", minimumQuantity, inItsUnit);
+        Figures.zeroOrMore(() -> "price of " + named + ": delivery", deliveryPerPack, () -> "");
         if (contractQuantity.isPresent()) {
-            Figures.overZero(
-                    "price of " + item + ": contract quantity",
-                    contractQuantity.get(),
-                    " " + pack.unit().label());
+            Figures.overZero(() -> "price of " + named + ": contract quantity", contractQuantity.get(), inItsUnit);
         }
     }
 
@@ -91,7 +88,60 @@ public record PriceRow(
                 deliveryPerPack,
                 Optional.empty(),
                 Optional.empty(),
-                origin);
+                Origin.of(origin));
+    }
+
+    /**
+     * A row with its place in words.
+     *
+     * @param item what is bought
+     * @param supplier who sells it
+     * @param pack what one price buys
+     * @param price what one pack costs, more than 0
+     * @param currency what the price and the delivery are in
+     * @param validFrom the first day the price applies
+     * @param validUntil the last day it applies; empty where no end is known
+     * @param minimumQuantity the least order it applies to, in the pack's unit
+     * @param deliveryPerPack what the supplier adds for bringing one pack
+     * @param vat value added tax on the price and the delivery; empty where they are without it
+     * @param contractQuantity what is left to draw under a contract; empty for a price that isn't contracted
+     * @param origin where the row stands, such as "prices-2026.csv:7"
+     */
+    public PriceRow(
+            String item,
+            String supplier,
+            Pack pack,
+            BigDecimal price,
+            CurrencyUnit currency,
+            LocalDate validFrom,
+            Optional<LocalDate> validUntil,
+            BigDecimal minimumQuantity,
+            BigDecimal deliveryPerPack,
+            Optional<PriceVat> vat,
+            Optional<BigDecimal> contractQuantity,
+            String origin) {
+        this(
+                item,
+                supplier,
+                pack,
+                price,
+                currency,
+                validFrom,
+                validUntil,
+                minimumQuantity,
+                deliveryPerPack,
+                vat,
+                contractQuantity,
+                Origin.of(origin));
+    }
+
+    /**
+     * Where the row stands, in words.
+     *
+     * @return such as "prices-2026.csv:7"
+     */
+    public String origin() {
+        return place.text();
     }
 
     /**

@@ -9,14 +9,26 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 
 /** One lookup in a price list: the rule of choice, and the words for what was passed over. */
-record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
+record PriceSearch(RowsOnDay rows, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
+
+    /** A row that can be used, what it costs by the unit, and its supplier's name as names are compared. */
+    private record Offer(PriceRow row, Landed landed, String supplier) {
+        UnitPrice price() {
+            return landed.price();
+        }
+
+        PassedOver passed(String why) {
+            return new PassedOver(row, why, price());
+        }
+    }
 
     PriceSearch {
         Figures.zeroOrMore("quantity", quantity, " " + unit.label());
@@ -26,24 +38,23 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
         List<String> refusals = new ArrayList<>();
         boolean known = false;
         for (String name : names) {
-            List<PriceRow> rows = prices.rowsOf(name);
-            if (rows.isEmpty()) {
+            if (!rows.of(name).named()) {
                 continue;
             }
             known = true;
-            List<PriceRow> valid = rows.stream()
-                    .filter(row -> row.holdsOn(day) && row.contractQuantity().isEmpty())
-                    .toList();
+            List<PriceRow> valid = rows.of(name).listed();
             if (valid.isEmpty()
-                    && rows.stream().anyMatch(row -> row.contractQuantity().isPresent())) {
-                refusals.add(name + ": beyond what is contracted no price applies on " + day);
+                    && rows.prices().rowsOf(name).stream()
+                            .anyMatch(row -> row.contractQuantity().isPresent())) {
+                refusals.add(name + ": beyond what is contracted no price applies on " + day());
                 continue;
             }
             if (valid.isEmpty()) {
-                refusals.add(name + ": no price applies on " + day + "; the nearest is " + nearest(rows));
+                refusals.add(name + ": no price applies on " + day() + "; the nearest is "
+                        + nearest(rows.prices().rowsOf(name)));
                 continue;
             }
-            List<PriceList.Overlap> both = PriceList.overlaps(valid);
+            List<PriceList.Overlap> both = PriceList.toldApart(valid) ? List.of() : PriceList.overlaps(valid);
             if (!both.isEmpty()) {
                 throw new NoPriceException(
                         both.stream().map(PriceList.Overlap::text).toList());
@@ -56,7 +67,7 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
         if (!known) {
             String wanted = names.get(0);
             List<String> near = names.stream()
-                    .flatMap(name -> prices.nearest(name).stream())
+                    .flatMap(name -> rows.prices().nearest(name).stream())
                     .distinct()
                     .limit(3)
                     .toList();
@@ -75,7 +86,7 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
         for (PriceRow row : valid) {
             if (row.pack().unit() != unit) {
                 passedOver.add(passed(row, "sold by " + row.pack().unit().label() + ", wanted in " + unit.label()));
-            } else if (!prices.terms().canTurn(row.currency(), currency)) {
+            } else if (!rows.prices().terms().canTurn(row.currency(), currency)) {
                 passedOver.add(passed(row, "in " + row.currency() + ", the sheet is in " + currency));
                 findings.add(new CostFinding(
                         row.origin() + ": the price of " + row.item() + " is in " + row.currency()
@@ -85,135 +96,156 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
                 usable.add(row);
             }
         }
-        Map<PriceRow, Landed> landed = landed(usable);
+        if (usable.size() == 1 && usable.get(0).minimumQuantity().compareTo(quantity) <= 0) {
+            PriceRow only = usable.get(0); // as most things have it: there is nothing to compare
+            Landed landed = landed(only);
+            return Optional.of(
+                    new Choice(only, landed.price(), inFileOrder(valid, passedOver), findings, landed.notes()));
+        }
+        List<Offer> offers = offers(usable);
         Map<String, BigDecimal> met = new HashMap<>();
-        for (PriceRow row : usable) {
-            if (row.minimumQuantity().compareTo(quantity) <= 0) {
-                met.merge(Names.folded(row.supplier()), row.minimumQuantity(), BigDecimal::max);
+        for (Offer offer : offers) {
+            BigDecimal least = offer.row().minimumQuantity();
+            if (least.compareTo(quantity) <= 0) {
+                met.merge(offer.supplier(), least, BigDecimal::max);
             }
         }
-        List<PriceRow> candidates = new ArrayList<>();
-        List<PriceRow> larger = new ArrayList<>();
-        for (PriceRow row : usable) {
-            BigDecimal largestMet = met.get(Names.folded(row.supplier()));
-            if (row.minimumQuantity().compareTo(quantity) > 0) {
-                larger.add(row);
-                passedOver.add(passed(row, "for orders of " + amount(row.minimumQuantity()) + " or more", landed));
-            } else if (largestMet != null && row.minimumQuantity().compareTo(largestMet) < 0) {
-                passedOver.add(passed(
-                        row, "for orders under " + amount(largestMet) + ", where the next price begins", landed));
+        List<Offer> candidates = new ArrayList<>();
+        List<Offer> larger = new ArrayList<>();
+        for (Offer offer : offers) {
+            BigDecimal least = offer.row().minimumQuantity();
+            BigDecimal largestMet = met.get(offer.supplier());
+            if (least.compareTo(quantity) > 0) {
+                larger.add(offer);
+                passedOver.add(offer.passed("for orders of " + amount(least) + " or more"));
+            } else if (largestMet != null && least.compareTo(largestMet) < 0) {
+                passedOver.add(
+                        offer.passed("for orders under " + amount(largestMet) + ", where the next price begins"));
             } else {
-                candidates.add(row);
+                candidates.add(offer);
             }
         }
         if (candidates.isEmpty()) {
             refusals.add(refusal(name, larger, passedOver));
             return Optional.empty();
         }
-        candidates.sort(Comparator.comparing(row -> price(row, landed))); // stable: file order where two cost the same
-        PriceRow chosen = candidates.get(0);
-        UnitPrice unitPrice = price(chosen, landed);
-        for (PriceRow row : candidates.subList(1, candidates.size())) {
-            boolean same = price(row, landed).compareTo(unitPrice) == 0;
-            passedOver.add(passed(row, same ? "costs the same, stands later" : "dearer", landed));
+        candidates.sort(Comparator.comparing(Offer::price)); // stable: file order where two cost the same
+        Offer chosen = candidates.get(0);
+        for (Offer offer : candidates.subList(1, candidates.size())) {
+            boolean same = offer.price().compareTo(chosen.price()) == 0;
+            passedOver.add(offer.passed(same ? "costs the same, stands later" : "dearer"));
         }
-        usable.stream()
-                .filter(row -> Names.folded(row.supplier()).equals(Names.folded(chosen.supplier())))
-                .filter(row -> row.minimumQuantity().compareTo(chosen.minimumQuantity()) < 0)
-                .filter(row -> price(row, landed).compareTo(unitPrice) < 0)
-                .findFirst()
-                .ifPresent(row -> findings.add(new CostFinding(
-                        chosen.item() + " from " + chosen.supplier() + ": the price for "
-                                + amount(chosen.minimumQuantity()) + " or more (" + chosen.origin()
-                                + ") is dearer than that for less (" + row.origin() + ")",
-                        "check the price list")));
-        cheaperBreak(chosen, larger, landed).ifPresent(findings::add);
+        for (Offer offer : offers) {
+            if (offer.row().minimumQuantity().compareTo(chosen.row().minimumQuantity()) < 0
+                    && offer.supplier().equals(chosen.supplier())
+                    && offer.price().compareTo(chosen.price()) < 0) {
+                findings.add(outOfOrder(chosen.row(), offer.row()));
+                break;
+            }
+        }
+        cheaperBreak(chosen, larger).ifPresent(findings::add);
         return Optional.of(new Choice(
-                chosen,
-                unitPrice,
+                chosen.row(),
+                chosen.price(),
                 inFileOrder(valid, passedOver),
                 findings,
-                Objects.requireNonNull(landed.get(chosen)).notes()));
+                chosen.landed().notes()));
+    }
+
+    private CostFinding outOfOrder(PriceRow chosen, PriceRow cheaper) {
+        return new CostFinding(
+                chosen.item() + " from " + chosen.supplier() + ": the price for "
+                        + amount(chosen.minimumQuantity()) + " or more (" + chosen.origin()
+                        + ") is dearer than that for less (" + cheaper.origin() + ")",
+                "check the price list");
     }
 
     /** What each row costs by the unit, in the currency of the sheet. */
-    private Map<PriceRow, Landed> landed(List<PriceRow> usable) {
-        Map<PriceRow, Landed> landed = new HashMap<>();
-        List<String> faults = new ArrayList<>();
+    private List<Offer> offers(List<PriceRow> usable) {
+        List<Offer> offers = new ArrayList<>(usable.size());
+        Set<String> faults = new LinkedHashSet<>();
         for (PriceRow row : usable) {
             try {
-                landed.put(row, prices.terms().landed(row, day, currency));
-            } catch (IllegalArgumentException e) {
-                String fault = row.item() + ": " + e.getMessage();
-                if (!faults.contains(fault)) {
-                    faults.add(fault);
-                }
+                offers.add(new Offer(row, landed(row), Names.folded(row.supplier())));
+            } catch (NoPriceException e) {
+                faults.addAll(e.faults());
             }
         }
         if (!faults.isEmpty()) {
-            throw new NoPriceException(faults);
+            throw new NoPriceException(List.copyOf(faults));
         }
-        return landed;
+        return offers;
+    }
+
+    private Landed landed(PriceRow row) {
+        try {
+            return rows.prices().terms().landed(row, day(), currency);
+        } catch (IllegalArgumentException e) {
+            throw new NoPriceException(List.of(row.item() + ": " + e.getMessage()));
+        }
     }
 
     /** A contract row as a choice: nothing is compared, since it is drawn first. */
     Choice contracted(PriceRow row) {
-        Landed landed = Objects.requireNonNull(landed(List.of(row)).get(row));
+        Landed landed = landed(row);
         return new Choice(row, landed.price(), List.of(), List.of(), landed.notes());
     }
 
-    private static UnitPrice price(PriceRow row, Map<PriceRow, Landed> landed) {
-        return Objects.requireNonNull(landed.get(row)).price();
+    private LocalDate day() {
+        return rows.day();
     }
 
     private static PassedOver passed(PriceRow row, String why) {
         return new PassedOver(row, why, row.landed());
     }
 
-    private static PassedOver passed(PriceRow row, String why, Map<PriceRow, Landed> landed) {
-        return new PassedOver(row, why, price(row, landed));
-    }
-
-    private String refusal(String name, List<PriceRow> larger, List<PassedOver> passedOver) {
+    private String refusal(String name, List<Offer> larger, List<PassedOver> passedOver) {
         if (larger.isEmpty()) {
             PassedOver first = passedOver.get(0);
-            return name + ": no price that applies on " + day + " can be used; "
+            return name + ": no price that applies on " + day() + " can be used; "
                     + first.row().origin() + " is " + first.why() + "; supply a price per " + unit.label() + " in "
                     + currency;
         }
         BigDecimal least = larger.stream()
-                .map(PriceRow::minimumQuantity)
+                .map(offer -> offer.row().minimumQuantity())
                 .reduce(BigDecimal::min)
                 .orElseThrow();
-        return name + ": no price for " + amount(quantity) + " on " + day + "; the smallest order is " + amount(least)
+        return name + ": no price for " + amount(quantity) + " on " + day() + "; the smallest order is " + amount(least)
                 + "; state the quantity that is bought";
     }
 
-    private Optional<CostFinding> cheaperBreak(PriceRow chosen, List<PriceRow> larger, Map<PriceRow, Landed> landed) {
+    private Optional<CostFinding> cheaperBreak(Offer chosen, List<Offer> larger) {
         int decimals = currency.getDecimalPlaces();
-        UnitPrice price = price(chosen, landed);
-        Optional<PriceRow> best = larger.stream()
-                .filter(row -> costsLess(price(row, landed), row.minimumQuantity(), price, quantity))
-                .min((a, b) -> costsLess(price(a, landed), a.minimumQuantity(), price(b, landed), b.minimumQuantity())
-                        ? -1
-                        : 1);
-        return best.map(row -> new CostFinding(
-                chosen.item() + ": " + amount(quantity) + " costs " + price.times(quantity, decimals) + " " + currency
-                        + " from " + chosen.supplier() + ", " + amount(row.minimumQuantity()) + " costs "
-                        + price(row, landed).times(row.minimumQuantity(), decimals) + " " + currency + " from "
-                        + row.supplier() + " (" + row.origin() + ")",
-                "buy " + amount(row.minimumQuantity()) + " if it keeps"));
+        Optional<Offer> best = larger.stream()
+                .filter(offer -> costsLess(offer, offer.row().minimumQuantity(), chosen, quantity))
+                .min((a, b) ->
+                        costsLess(a, a.row().minimumQuantity(), b, b.row().minimumQuantity()) ? -1 : 1);
+        return best.map(offer -> {
+            BigDecimal least = offer.row().minimumQuantity();
+            return new CostFinding(
+                    chosen.row().item() + ": " + amount(quantity) + " costs "
+                            + chosen.price().times(quantity, decimals) + " " + currency + " from "
+                            + chosen.row().supplier() + ", " + amount(least) + " costs "
+                            + offer.price().times(least, decimals) + " " + currency + " from "
+                            + offer.row().supplier() + " (" + offer.row().origin() + ")",
+                    "buy " + amount(least) + " if it keeps");
+        });
     }
 
-    private static boolean costsLess(UnitPrice a, BigDecimal quantityA, UnitPrice b, BigDecimal quantityB) {
+    private static boolean costsLess(Offer one, BigDecimal quantityOne, Offer other, BigDecimal quantityOther) {
+        UnitPrice a = one.price();
+        UnitPrice b = other.price();
         return a.amount()
-                        .multiply(quantityA)
+                        .multiply(quantityOne)
                         .multiply(b.content())
-                        .compareTo(b.amount().multiply(quantityB).multiply(a.content()))
+                        .compareTo(b.amount().multiply(quantityOther).multiply(a.content()))
                 < 0;
     }
 
     private static List<PassedOver> inFileOrder(List<PriceRow> valid, List<PassedOver> passedOver) {
+        if (passedOver.size() < 2) {
+            return passedOver;
+        }
         List<PassedOver> sorted = new ArrayList<>(passedOver);
         sorted.sort(Comparator.comparingInt(over -> valid.indexOf(over.row())));
         return sorted;
@@ -226,10 +258,10 @@ record PriceSearch(PriceList prices, LocalDate day, BigDecimal quantity, PackUni
     }
 
     private long daysAway(PriceRow row) {
-        return day.isBefore(row.validFrom())
-                ? ChronoUnit.DAYS.between(day, row.validFrom())
+        return day().isBefore(row.validFrom())
+                ? ChronoUnit.DAYS.between(day(), row.validFrom())
                 : row.validUntil()
-                        .map(until -> ChronoUnit.DAYS.between(until, day))
+                        .map(until -> ChronoUnit.DAYS.between(until, day()))
                         .orElse(0L);
     }
 

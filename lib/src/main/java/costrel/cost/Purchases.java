@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a gyle buys: first everything that is wanted is gathered, then each thing is priced at the quantity that all its
@@ -16,30 +17,50 @@ import java.util.Set;
  */
 final class Purchases {
 
-    /** A thing as price lists know it. */
-    private record Thing(String foldedName, PackUnit unit) {}
+    /** A thing as price lists know it, and how much of it all lines take together. */
+    static final class Thing {
+        private final String foldedName;
+        private final PackUnit unit;
+        private BigDecimal wanted = BigDecimal.ZERO;
+        private @Nullable BigDecimal beyondContracts;
 
-    private final PriceList prices;
-    private final LocalDate day;
+        private Thing(String foldedName, PackUnit unit) {
+            this.foldedName = foldedName;
+            this.unit = unit;
+        }
+    }
+
+    private record Key(String foldedName, PackUnit unit) {}
+
+    private final RowsOnDay rows;
     private final CostOptions options;
-    private final Map<Thing, BigDecimal> wanted = new HashMap<>();
+    private final Map<Key, Thing> things = new HashMap<>();
     private final Map<String, BigDecimal> boughtAtATime = new HashMap<>();
     private final Map<String, String> orders = new HashMap<>();
     private final Map<PriceRow, BigDecimal> contractLeft = new HashMap<>();
-    private final Map<Thing, BigDecimal> beyondContracts = new HashMap<>();
     private final List<String> faults = new ArrayList<>();
     private final Set<CostFinding> findings = new LinkedHashSet<>();
 
     Purchases(PriceList prices, LocalDate day, CostOptions options) {
-        this.prices = prices;
-        this.day = day;
+        this.rows = new RowsOnDay(prices, day);
         this.options = options;
         options.purchaseQuantities().forEach((item, quantity) -> boughtAtATime.put(Names.folded(item), quantity));
         options.orders().forEach((item, order) -> orders.put(Names.folded(item), Names.folded(order)));
     }
 
-    void want(List<String> names, BigDecimal quantity, PackUnit unit) {
-        wanted.merge(thing(names, unit), quantity, BigDecimal::add);
+    /** The thing that the first of the names that has a price stands for. */
+    Thing thing(List<String> names, PackUnit unit) {
+        RowsOnDay.Rows known = rows.of(names.get(0));
+        for (int i = 1; i < names.size() && !known.named(); i++) {
+            known = rows.of(names.get(i));
+        }
+        String foldedName =
+                known.named() ? known.foldedName() : rows.of(names.get(0)).foldedName();
+        return things.computeIfAbsent(new Key(foldedName, unit), key -> new Thing(key.foldedName(), key.unit()));
+    }
+
+    void want(Thing thing, BigDecimal quantity) {
+        thing.wanted = thing.wanted.add(quantity);
     }
 
     /**
@@ -48,37 +69,25 @@ final class Purchases {
      * @param choice the price
      * @param amount how much at that price
      * @param boughtOverUsed what is bought at a time over what the gyle uses, 1 or more
-     * @param order the supplier and the order it comes with
+     * @param order which order of the supplier's it comes with, empty for the one of the whole sheet
      * @param remark how it came about, or empty
      */
-    record Part(Choice choice, BigDecimal amount, BigDecimal boughtOverUsed, Order order, String remark) {}
-
-    /**
-     * What comes together.
-     *
-     * @param foldedSupplier who brings it
-     * @param name which order it is, empty for the one of the whole sheet
-     */
-    record Order(String foldedSupplier, String name) {}
+    record Part(Choice choice, BigDecimal amount, BigDecimal boughtOverUsed, String order, String remark) {}
 
     /** The prices of an amount that was wanted: contracts first, then the lists; nothing where there is a fault, which is then kept. */
-    List<Part> buy(List<String> names, PackUnit unit, BigDecimal amount) {
-        Thing thing = thing(names, unit);
+    List<Part> buy(Thing thing, List<String> names, BigDecimal amount) {
         try {
-            return parts(thing, names, unit, amount);
+            return parts(thing, names, amount);
         } catch (NoPriceException none) {
             none.faults().forEach(this::fault);
             return List.of();
         }
     }
 
-    private List<Part> parts(Thing thing, List<String> names, PackUnit unit, BigDecimal amount) {
-        BigDecimal all = wanted.getOrDefault(thing, amount);
-        List<PriceRow> contracts = prices.contracts(names, day, unit);
-        BigDecimal spot = beyondContracts.computeIfAbsent(
-                thing,
-                any -> all.subtract(contracts.stream().map(this::left).reduce(BigDecimal.ZERO, BigDecimal::add))
-                        .max(BigDecimal.ZERO));
+    private List<Part> parts(Thing thing, List<String> names, BigDecimal amount) {
+        PackUnit unit = thing.unit;
+        List<PriceRow> contracts = rows.contracts(names, unit);
+        BigDecimal spot = contracts.isEmpty() ? thing.wanted : beyondContracts(thing, contracts);
         List<Part> parts = new ArrayList<>();
         BigDecimal rest = amount;
         for (PriceRow row : contracts) {
@@ -87,16 +96,16 @@ final class Purchases {
                 BigDecimal after = left(row).subtract(part);
                 contractLeft.put(row, after);
                 rest = rest.subtract(part);
-                Choice choice = new PriceSearch(prices, day, part, unit, options.currency()).contracted(row);
+                Choice choice = new PriceSearch(rows, part, unit, options.currency()).contracted(row);
                 String remark =
                         "contract of " + Figures.plain(row.contractQuantity().orElseThrow()) + " " + unit.label() + ", "
                                 + Figures.rounded(after, 3) + " " + unit.label() + " left after it";
-                parts.add(new Part(choice, part, BigDecimal.ONE, order(thing, row), remark));
+                parts.add(new Part(choice, part, BigDecimal.ONE, order(thing), remark));
             }
         }
         if (rest.signum() > 0) {
-            BigDecimal atATime = boughtAtATime.getOrDefault(thing.foldedName(), spot);
-            Choice choice = prices.choose(names, day, atATime, unit, options.currency());
+            BigDecimal atATime = boughtAtATime.getOrDefault(thing.foldedName, spot);
+            Choice choice = new PriceSearch(rows, atATime, unit, options.currency()).choose(names);
             findings.addAll(choice.findings());
             for (Part contract : parts) {
                 if (contract.choice().unitPrice().compareTo(choice.unitPrice()) > 0) {
@@ -110,32 +119,34 @@ final class Purchases {
             BigDecimal over = spot.signum() > 0 && atATime.compareTo(spot) > 0
                     ? atATime.divide(spot, Figures.SHOWN)
                     : BigDecimal.ONE;
-            parts.add(new Part(
-                    choice, rest, over, order(thing, choice.row()), parts.isEmpty() ? "" : "beyond the contract"));
+            parts.add(new Part(choice, rest, over, order(thing), parts.isEmpty() ? "" : "beyond the contract"));
         }
         return parts;
+    }
+
+    /** What is wanted beyond the contracts, as they stood when the thing was first asked for. */
+    private BigDecimal beyondContracts(Thing thing, List<PriceRow> contracts) {
+        BigDecimal beyond = thing.beyondContracts;
+        if (beyond == null) {
+            BigDecimal contracted = contracts.stream().map(this::left).reduce(BigDecimal.ZERO, BigDecimal::add);
+            beyond = thing.wanted.subtract(contracted).max(BigDecimal.ZERO);
+            thing.beyondContracts = beyond;
+        }
+        return beyond;
     }
 
     private BigDecimal left(PriceRow contract) {
         return contractLeft.getOrDefault(contract, contract.contractQuantity().orElseThrow());
     }
 
-    private Order order(Thing thing, PriceRow row) {
-        return new Order(Names.folded(row.supplier()), orders.getOrDefault(thing.foldedName(), ""));
+    private String order(Thing thing) {
+        return orders.getOrDefault(thing.foldedName, "");
     }
 
     void fault(String fault) {
         if (!faults.contains(fault)) {
             faults.add(fault);
         }
-    }
-
-    private Thing thing(List<String> names, PackUnit unit) {
-        String known = names.stream()
-                .filter(name -> !prices.rowsOf(name).isEmpty())
-                .findFirst()
-                .orElse(names.get(0));
-        return new Thing(Names.folded(known), unit);
     }
 
     Set<CostFinding> findings() {

@@ -24,13 +24,14 @@ final class RateCard {
                 rates.stream().filter(rate -> rate.holdsOn(batch.costedOn())).toList();
         this.batch = batch;
         this.currency = currency;
-        Map<String, Rate> seen = new HashMap<>();
+        record Told(String foldedItem, RateGroup group, RateBasis basis) {}
+        Map<Told, Rate> seen = new HashMap<>();
         for (Rate rate : onTheDay) {
             if (!rate.currency().equals(currency)) {
                 throw new IllegalArgumentException(rate.origin() + ": rate of " + rate.item() + " is in "
                         + rate.currency() + ", the sheet is in " + currency + "; supply it in " + currency);
             }
-            Rate other = seen.put(Names.folded(rate.item()) + "|" + rate.group() + "|" + rate.basis(), rate);
+            Rate other = seen.put(new Told(Names.folded(rate.item()), rate.group(), rate.basis()), rate);
             if (other != null) {
                 throw new IllegalArgumentException("two rates that both apply on " + batch.costedOn() + ": "
                         + other.origin() + " and " + rate.origin() + ", " + rate.item() + " "

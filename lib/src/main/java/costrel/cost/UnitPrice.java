@@ -1,7 +1,6 @@
 package costrel.cost;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record UnitPrice(BigDecimal amount, BigDecimal content, String unit) implements Comparable<UnitPrice> {
 
     public UnitPrice {
-        Figures.overZero("unit price: content", content, " " + unit);
+        Figures.overZero(() -> "unit price: content", content, () -> " " + unit);
     }
 
     /**
@@ -26,7 +25,7 @@ public record UnitPrice(BigDecimal amount, BigDecimal content, String unit) impl
      * @return the money
      */
     public BigDecimal times(BigDecimal quantity, int decimals) {
-        return amount.multiply(quantity).divide(content, decimals, RoundingMode.HALF_UP);
+        return Rounded.quotient(amount, quantity, content, decimals);
     }
 
     /**

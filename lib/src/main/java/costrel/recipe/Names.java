@@ -95,6 +95,45 @@ public final class Names {
      * @return the folded name
      */
     public static String folded(String name) {
+        return isPlain(name) ? foldedPlain(name) : foldedAny(name);
+    }
+
+    /** Whether a name has letters, digits, marks and spaces of ASCII only, as nearly every name has. */
+    private static boolean isPlain(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c < ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The same without a pattern: names are folded at every look-up. A name that is folded already stays as it is. */
+    private static String foldedPlain(String name) {
+        int kept = 0;
+        boolean asItIs = true;
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            boolean gap = c == ' ' || c == '_' || c == '-';
+            kept += gap ? 0 : 1;
+            asItIs &= !gap && !(c >= 'A' && c <= 'Z');
+        }
+        if (asItIs) {
+            return name;
+        }
+        char[] folded = new char[kept];
+        int place = 0;
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c != ' ' && c != '_' && c != '-') {
+                folded[place++] = c >= 'A' && c <= 'Z' ? (char) (c + ('a' - 'A')) : c;
+            }
+        }
+        return new String(folded);
+    }
+
+    private static String foldedAny(String name) {
         return GAPS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("");
     }
 

@@ -11,15 +11,54 @@ import org.apache.commons.csv.CSVRecord;
 /** A row while it is read: cells by column name. A cell that is wrong becomes a problem of the table and gives nothing. */
 final class CsvRow {
 
+    private static final char LAST_CONTROL = 0x1F;
+
+    /** Up to this one the characters after the controls are plain. */
+    private static final char LAST_PLAIN = 0x7E;
+
     private final CsvTable table;
     private final CSVRecord record;
+    private final Seen seen;
     private final long line;
     private boolean sound = true;
 
-    CsvRow(CsvTable table, CSVRecord record, long line) {
+    /** What one look at every character of a row tells. */
+    private record Seen(long lineBreaks, boolean blank, boolean damaged, boolean controls) {
+        static Seen in(CSVRecord record) {
+            long breaks = 0;
+            boolean blank = true;
+            boolean damaged = false;
+            boolean controls = false;
+            for (int i = 0; i < record.size(); i++) {
+                String cell = record.get(i);
+                for (int k = 0; k < cell.length(); k++) {
+                    char c = cell.charAt(k);
+                    if (c > LAST_CONTROL && c <= LAST_PLAIN) {
+                        blank &= c == ' ';
+                        continue;
+                    }
+                    blank &= CsvRow.blank(c);
+                    damaged |= c == GuardedText.REPLACEMENT;
+                    controls |= isControl(c);
+                    if (c == '\r' || (c == '\n' && (k == 0 || cell.charAt(k - 1) != '\r'))) {
+                        breaks++;
+                    }
+                }
+            }
+            return new Seen(breaks, blank, damaged, controls);
+        }
+    }
+
+    private CsvRow(CsvTable table, CSVRecord record, Seen seen, long lastLine) {
         this.table = table;
         this.record = record;
-        this.line = line;
+        this.seen = seen;
+        this.line = lastLine - seen.lineBreaks();
+    }
+
+    /** A row of which the parser knows only where it ends. */
+    static CsvRow ending(CsvTable table, CSVRecord record, long lastLine) {
+        return new CsvRow(table, record, Seen.in(record), lastLine);
     }
 
     /** Line on which the row starts. */
@@ -134,12 +173,7 @@ final class CsvRow {
     }
 
     boolean isBlank() {
-        for (String cell : record) {
-            if (!stripped(cell).isEmpty()) {
-                return false;
-            }
-        }
-        return true;
+        return seen.blank();
     }
 
     /** A spreadsheet may quote a comment; it is one all the same. */
@@ -148,12 +182,7 @@ final class CsvRow {
     }
 
     boolean showsDamage() {
-        for (String cell : record) {
-            if (cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
-                return true;
-            }
-        }
-        return false;
+        return seen.damaged();
     }
 
     List<String> cellsUpToLastFilled() {
@@ -174,6 +203,9 @@ final class CsvRow {
         if (filled > width) {
             problem("", cells(filled), cells(width) + ", as many as there are columns; a comma in a cell needs quotes");
         }
+        if (!seen.damaged() && !seen.controls() && !table.hasEmptyHeading()) {
+            return;
+        }
         for (int i = 0; i < filled; i++) {
             String cell = record.get(i);
             if (cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
@@ -187,11 +219,11 @@ final class CsvRow {
     }
 
     private <T> Optional<T> parse(String column, String cell, CellKind<T> kind) {
-        if (cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
+        if (seen.damaged() && cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
             return Optional.empty();
         }
         try {
-            return Optional.of(table.parsed(kind, cell));
+            return Optional.of(table.parsed(column, kind, cell));
         } catch (IllegalArgumentException e) {
             sound = false;
             table.problems().add(kind.refusal(file(), line, column, cell, e));
@@ -238,11 +270,14 @@ final class CsvRow {
 
     private static boolean hasControlCharacter(String cell) {
         for (int i = 0; i < cell.length(); i++) {
-            char c = cell.charAt(i);
-            if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r') {
+            if (isControl(cell.charAt(i))) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static boolean isControl(char c) {
+        return Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r';
     }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,8 +28,8 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     /** No table of ours has more than a few dozen. */
     private static final int MOST_COLUMNS = 1000;
 
-    /** Bound on the distinct cells of a kind that are kept to be shared between rows. */
-    private static final int MOST_SHARED = 20_000;
+    /** Bound on the distinct cells of a column that are kept to be shared between rows. */
+    private static final int MOST_SHARED = 50_000;
 
     private static final int LONGEST_SHARED = 100;
 
@@ -45,13 +46,14 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     private final ProblemList problems;
     private final Columns columns;
     private final List<String> assumed = new ArrayList<>();
-    private final Map<CellKind<?>, Map<String, Object>> shared = new HashMap<>();
+    private final Map<String, SharedCells> shared = new HashMap<>();
     private final Map<String, Integer> positions = new HashMap<>();
 
     private @Nullable GuardedText text;
     private @Nullable CSVParser parser;
     private @Nullable Iterator<CSVRecord> records;
     private List<String> headings = List.of();
+    private boolean emptyHeading;
     private long headerLine;
 
     private CsvTable(String file, Columns columns) {
@@ -172,6 +174,11 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
         return !positions.containsKey(column) && columns.required().contains(column);
     }
 
+    /** Whether a column has no heading, so that nothing may stand in it. */
+    boolean hasEmptyHeading() {
+        return emptyHeading;
+    }
+
     /** How many columns there are, up to the last with a heading. */
     int width() {
         return headings.size();
@@ -183,20 +190,45 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     }
 
     /** A cell as what it means. The same text becomes the same object for all rows: price lists repeat few texts often. */
-    <T> T parsed(CellKind<T> kind, String cell) {
+    <T> T parsed(String column, CellKind<T> kind, String cell) {
         if (cell.length() > LONGEST_SHARED) {
             return kind.read(cell);
         }
-        Map<String, Object> known = shared.computeIfAbsent(kind, any -> new HashMap<>());
-        Object before = known.get(cell);
-        if (before != null) {
-            return kind.cast(before);
+        SharedCells cells = shared.get(column);
+        if (cells == null || !cells.kind.equals(kind)) {
+            cells = new SharedCells(kind);
+            shared.put(column, cells);
         }
-        T value = kind.read(cell);
-        if (known.size() < MOST_SHARED) {
-            known.put(cell, value);
+        return kind.cast(cells.value(cell));
+    }
+
+    /** The values of a column by their texts; rows that follow each other often have the same. */
+    private static final class SharedCells {
+        private final CellKind<?> kind;
+        private final Map<String, Object> known = new HashMap<>();
+        private String lastText = "";
+        private @Nullable Object lastValue;
+
+        SharedCells(CellKind<?> kind) {
+            this.kind = kind;
         }
-        return value;
+
+        Object value(String cell) {
+            Object last = lastValue;
+            if (last != null && cell.equals(lastText)) {
+                return last;
+            }
+            Object value = known.get(cell);
+            if (value == null) {
+                value = Objects.requireNonNull(kind.read(cell));
+                if (known.size() < MOST_SHARED) {
+                    known.put(cell, value);
+                }
+            }
+            lastText = cell;
+            lastValue = value;
+            return value;
+        }
     }
 
     /** The next row with something in it, checked for width and damaged text. */
@@ -224,7 +256,7 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
             CSVRecord record = records.next();
             text.rowRead();
             long end = parser.getCurrentLineNumber();
-            CsvRow row = new CsvRow(this, record, end - lineBreaks(record));
+            CsvRow row = CsvRow.ending(this, record, end);
             if (!row.showsDamage()) {
                 damaged(text, end);
             } else {
@@ -236,19 +268,6 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
             stop(e.getCause() == null ? new IOException(e) : e.getCause());
             return null;
         }
-    }
-
-    private static long lineBreaks(CSVRecord record) {
-        long breaks = 0;
-        for (String cell : record) {
-            for (int i = 0; i < cell.length(); i++) {
-                char c = cell.charAt(i);
-                if (c == '\r' || (c == '\n' && (i == 0 || cell.charAt(i - 1) != '\r'))) {
-                    breaks++;
-                }
-            }
-        }
-        return breaks;
     }
 
     private void damaged(GuardedText from, long upTo) {
@@ -299,6 +318,7 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
         }
         headerLine = header.line();
         headings = header.cellsUpToLastFilled();
+        emptyHeading = headings.contains("");
         if (headings.size() > MOST_COLUMNS) {
             refuse(headings.size() + " columns", "at most " + MOST_COLUMNS + " columns");
             return;

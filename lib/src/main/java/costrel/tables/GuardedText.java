@@ -9,6 +9,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 
@@ -27,6 +28,9 @@ final class GuardedText extends Reader {
 
     /** What stands for a byte that is no UTF-8. */
     static final char REPLACEMENT = '\uFFFD';
+
+    /** Of the characters up to this one some end a line. */
+    private static final char LAST_CONTROL = 0x1F;
 
     private static final char NEVER_A_CHARACTER = '\uFFFE';
     private static final int BUFFER = 8192;
@@ -59,6 +63,9 @@ final class GuardedText extends Reader {
 
     /** Lines up to this one that held bytes outside UTF-8 and weren't asked for before. */
     NavigableSet<Long> takeDamagedLines(long upTo) {
+        if (damagedLines.isEmpty()) {
+            return Collections.emptyNavigableSet();
+        }
         NavigableSet<Long> head = damagedLines.headSet(upTo, true);
         NavigableSet<Long> taken = new TreeSet<>(head);
         head.clear();
@@ -137,21 +144,20 @@ final class GuardedText extends Reader {
 
     /** Counts lines and lengths of what was just decoded. */
     private void watch() throws TextFault {
-        for (int i = out.position(); i < out.limit(); i++) {
-            char c = out.get(i);
-            if (c == NEVER_A_CHARACTER) {
-                out.put(i, REPLACEMENT);
-                damagedHere();
+        char[] chars = out.array();
+        int end = out.arrayOffset() + out.limit();
+        for (int i = out.arrayOffset() + out.position(); i < end; i++) {
+            int plain = plain(chars, i, end);
+            if (plain > 0) {
+                lineLength += plain;
+                rowLength += plain;
+                i += plain - 1;
+                last = chars[i];
+            } else {
+                watch(chars, i);
+                rowLength++;
+                last = chars[i];
             }
-            boolean lineEnd = c == '\r' || (c == '\n' && last != '\r');
-            if (lineEnd) {
-                line++;
-                lineLength = 0;
-            } else if (c != '\n') {
-                lineLength++;
-            }
-            rowLength++;
-            last = c;
             if (lineLength > LONGEST_LINE) {
                 throw new TextFault(line, "a line of at most 1,000,000 characters", "a longer one");
             }
@@ -161,6 +167,31 @@ final class GuardedText extends Reader {
                         "a row of at most 4,000,000 characters",
                         "one that goes on here; a quote may be left open");
             }
+        }
+    }
+
+    /** How many characters from a place on end no line and are characters at all. */
+    private static int plain(char[] chars, int from, int end) {
+        int i = from;
+        while (i < end && chars[i] > LAST_CONTROL && chars[i] != NEVER_A_CHARACTER) {
+            i++;
+        }
+        return i - from;
+    }
+
+    /** A character that may be more than one of a line. */
+    private void watch(char[] chars, int place) {
+        char c = chars[place];
+        if (c == NEVER_A_CHARACTER) {
+            chars[place] = REPLACEMENT;
+            damagedHere();
+        }
+        boolean lineEnd = c == '\r' || (c == '\n' && last != '\r');
+        if (lineEnd) {
+            line++;
+            lineLength = 0;
+        } else if (c != '\n') {
+            lineLength++;
         }
     }
 

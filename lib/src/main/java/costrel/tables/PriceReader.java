@@ -1,5 +1,6 @@
 package costrel.tables;
 
+import costrel.cost.Origin;
 import costrel.cost.Pack;
 import costrel.cost.PriceList;
 import costrel.cost.PriceRow;
@@ -32,8 +33,6 @@ public final class PriceReader {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-    private static final String ORIGIN_SEPARATOR = ":";
-
     private PriceReader() {}
 
     /** What a row's price buys, and for how much. */
@@ -47,15 +46,26 @@ public final class PriceReader {
      * @return the rows in file order, or what is wrong
      */
     public static Loaded<List<PriceRow>> read(CsvSource source) {
+        return list(source).map(PriceList::rows);
+    }
+
+    /**
+     * Reads the list, as {@link #read} does, with its rows indexed by item.
+     *
+     * @param source the file
+     * @return the list, or what is wrong
+     */
+    public static Loaded<PriceList> list(CsvSource source) {
         try (CsvTable table = CsvTable.open(source, COLUMNS)) {
             List<PriceRow> rows = new ArrayList<>();
             for (CsvRow row : table) {
-                price(row, source.name() + ORIGIN_SEPARATOR + row.line()).ifPresent(rows::add);
+                price(row, new Origin(source.name(), Math.toIntExact(row.line())))
+                        .ifPresent(rows::add);
             }
-            PriceList list = PriceList.of(rows);
+            PriceList list = PriceList.ofShared(rows);
             list.overlaps().forEach(overlap -> {
-                long first = line(overlap.first());
-                long second = line(overlap.second());
+                long first = overlap.first().place().line();
+                long second = overlap.second().place().line();
                 table.problems()
                         .add(
                                 second,
@@ -68,15 +78,15 @@ public final class PriceReader {
             list.breaksOutOfOrder()
                     .forEach(broken -> table.problems()
                             .add(
-                                    line(broken.more()),
+                                    broken.more().place().line(),
                                     "minimum quantity",
                                     "quantity breaks out of order: " + broken.text(),
                                     "a larger order that is no dearer by the unit"));
-            return table.loaded(() -> List.copyOf(rows));
+            return table.loaded(() -> list);
         }
     }
 
-    private static Optional<PriceRow> price(CsvRow row, String origin) {
+    private static Optional<PriceRow> price(CsvRow row, Origin place) {
         Optional<String> item = row.need("item", CellKind.TEXT);
         Optional<String> supplier = row.need("supplier", CellKind.TEXT);
         Optional<Offer> offer = offer(row);
@@ -100,7 +110,7 @@ public final class PriceReader {
                         delivery,
                         vat,
                         contract,
-                        origin));
+                        place));
     }
 
     private static Optional<Offer> offer(CsvRow row) {
@@ -189,9 +199,5 @@ public final class PriceReader {
                     "an amount for each pack, 0 or more, in the currency of the price");
         }
         return cash.get().amount();
-    }
-
-    private static long line(PriceRow row) {
-        return Long.parseLong(row.origin().substring(row.origin().lastIndexOf(ORIGIN_SEPARATOR) + 1));
     }
 }
