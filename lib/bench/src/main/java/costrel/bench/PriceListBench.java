@@ -1,0 +1,169 @@
+package costrel.bench;
+
+import costrel.cost.PriceList;
+import costrel.tables.CsvSource;
+import costrel.tables.PriceReader;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** Opens a price list of a million rows in a heap of 256 MB, every check on; against a bare Commons CSV pass over the file. */
+public final class PriceListBench {
+    private static final int ROWS = Integer.getInteger("bench.rows", 1_000_000);
+    private static final int WEEKS = 50;
+
+    private PriceListBench() {}
+
+    static void report() {
+        try {
+            Path file = Files.createTempFile("prices", ".csv");
+            try {
+                write(file);
+                Process process = new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java")
+                                        .toString(),
+                                "-Xmx256m",
+                                "-XX:+UseSerialGC",
+                                "-Dbench.rows=" + ROWS,
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                PriceListBench.class.getName(),
+                                file.toString())
+                        .inheritIO()
+                        .start();
+                if (process.waitFor() != 0) {
+                    System.out.println("price list of 1,000,000 rows: NOT MET, it does not open in a 256 MB heap");
+                }
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /**
+     * Measures in a process of its own.
+     *
+     * @param args the file
+     * @throws IOException if it can't be read
+     */
+    public static void main(String[] args) throws IOException {
+        Path file = Path.of(args[0]);
+        warm();
+        // The bare pass and ours in turn, three times; the fastest of each.
+        double bare = Double.MAX_VALUE;
+        double ours = Double.MAX_VALUE;
+        double kept = 0;
+        for (int round = 0; round < 3; round++) {
+            bare = Math.min(bare, Timer.fastest(1, () -> bare(file)).nanos());
+            long before = used();
+            Timer.Timed<PriceList> timed = Timer.fastest(1, () -> open(file));
+            ours = Math.min(ours, timed.nanos());
+            kept = (double) (used() - before) / timed.result().rows().size();
+        }
+        Report report = new Report();
+        double share = bare / ours;
+        report.atLeast(
+                String.format(Locale.ROOT, "price list of %,d rows, every check on", ROWS),
+                "bare Commons CSV pass",
+                String.format(Locale.ROOT, "%,.0f : %,.0f rows/s = %.2f", ROWS / ours * 1e9, ROWS / bare * 1e9, share),
+                share,
+                0.6,
+                " of its rows/s");
+        report.atMost("kept a row", "-", String.format(Locale.ROOT, "%.0f bytes", kept), kept, 200, " bytes");
+        report.atMost(
+                "heap that it opens in",
+                "-",
+                String.format(
+                        Locale.ROOT,
+                        "-Xmx%dm, most used %d MB",
+                        Runtime.getRuntime().maxMemory() >> 20,
+                        peak()),
+                256,
+                256,
+                " MB");
+        report.print();
+    }
+
+    private static PriceList open(Path file) {
+        return PriceReader.list(CsvSource.file(file)).orThrow();
+    }
+
+    private static long bare(Path file) throws IOException {
+        long length = 0;
+        try (Reader reader = Files.newBufferedReader(file);
+                CSVParser parser = CSVParser.parse(reader, CSVFormat.RFC4180)) {
+            for (CSVRecord row : parser) {
+                for (int i = 0; i < row.size(); i++) {
+                    length += row.get(i).length();
+                }
+            }
+        }
+        return length;
+    }
+
+    private static void warm() throws IOException {
+        Path small = Files.createTempFile("prices", ".csv");
+        try {
+            write(small, 50_000);
+            for (int i = 0; i < 4; i++) {
+                bare(small);
+                open(small);
+            }
+        } finally {
+            Files.delete(small);
+        }
+    }
+
+    private static long used() {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+        }
+        return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+    }
+
+    private static long peak() {
+        long peak = 0;
+        for (MemoryPoolMXBean pool : ManagementFactory.getMemoryPoolMXBeans()) {
+            peak += pool.getType() == MemoryType.HEAP ? pool.getPeakUsage().getUsed() : 0;
+        }
+        return peak >> 20;
+    }
+
+    private static void write(Path file) throws IOException {
+        write(file, ROWS);
+    }
+
+    /** Items with fifty weekly prices each, which stand together; forty suppliers, prices and packs that differ. */
+    private static void write(Path file, int rows) throws IOException {
+        List<String> packs = List.of("25 kg", "1 t", "5 kg", "20 L", "10 kg");
+        LocalDate first = LocalDate.of(2026, 1, 5);
+        try (BufferedWriter out = Files.newBufferedWriter(file)) {
+            out.write("item,supplier,pack,price,currency,valid from,valid until,minimum quantity,delivery\n");
+            for (int i = 0; i < rows; i++) {
+                int item = i / WEEKS;
+                LocalDate from = first.plusWeeks(i % WEEKS);
+                out.write("material " + item + ",Maltings " + item % 40 + "," + packs.get(item % 5) + ",£"
+                        + (5 + (i * 7919L) % 995) + "." + (10 + (i * 31L) % 90) + ",GBP," + from + ","
+                        + from.plusDays(6) + ","
+                        + (item % 3 == 0 ? "100 " + packs.get(item % 5).split(" ", -1)[1] : "")
+                        + "," + (item % 4 == 0 ? "£1.25" : "") + "\n");
+            }
+        }
+    }
+}
