@@ -47,8 +47,11 @@ import costrel.tables.RecipeReader;
 import costrel.tables.SupplyReader;
 import costrel.tables.TableProblem;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,7 +85,9 @@ final class FolderReader {
                     "a brewery's folder with brewery.csv, plants.csv and recipes in it")));
         }
         FolderReader reader = new FolderReader(folder);
+        Map<String, String> before = FolderState.of(folder);
         Optional<Brewery> brewery = reader.brewery();
+        reader.problems(FolderState.changes(before, FolderState.of(folder)));
         return brewery.isPresent() && reader.problems.isEmpty()
                 ? Loaded.of(brewery.get(), reader.assumed)
                 : Loaded.refused(reader.problems);
@@ -256,7 +261,7 @@ final class FolderReader {
     }
 
     boolean exists(String file) {
-        return Files.exists(folder.resolve(file));
+        return Files.exists(folder.resolve(file), LinkOption.NOFOLLOW_LINKS);
     }
 
     private Optional<CsvSource> given(String file) {
@@ -274,20 +279,24 @@ final class FolderReader {
     /** Files of a folder by name, so that price lists are read in the same order everywhere. */
     private List<Path> files(Path inner, String pattern) {
         if (!Files.isDirectory(inner)) {
+            if (Files.exists(inner, LinkOption.NOFOLLOW_LINKS)) {
+                refuseFolder(inner, Files.isSymbolicLink(inner) ? "a link that leads to none" : "a file");
+            }
             return List.of();
         }
         List<Path> files = new ArrayList<>();
         try (DirectoryStream<Path> found = Files.newDirectoryStream(inner, pattern)) {
             found.forEach(files::add);
-        } catch (IOException fault) {
-            problems.add(new TableProblem(
-                    String.valueOf(inner.getFileName()),
-                    0,
-                    "",
-                    String.valueOf(fault.getMessage()),
-                    "a folder that can be read"));
+        } catch (AccessDeniedException denied) {
+            refuseFolder(inner, "one without permission to read it");
+        } catch (IOException | DirectoryIteratorException fault) {
+            refuseFolder(inner, String.valueOf(fault.getMessage()));
         }
         files.sort(java.util.Comparator.comparing(file -> file.getFileName().toString()));
         return files;
+    }
+
+    private void refuseFolder(Path inner, String found) {
+        problems.add(new TableProblem(String.valueOf(inner.getFileName()), 0, "", found, "a folder that can be read"));
     }
 }

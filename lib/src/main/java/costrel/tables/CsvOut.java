@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -68,6 +69,9 @@ public final class CsvOut {
      */
     public static void write(Path file, String text) {
         try {
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)) {
+                throw new IOException("expected a file, found " + (Files.isDirectory(file) ? "a folder" : "none"));
+            }
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
             Path beside = newFileBeside(target, text);
             try {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -90,11 +91,14 @@ public final class CsvSource {
             throw new TextFault(0, "a CSV file", "something that is neither a file nor a folder");
         }
         try {
-            return Files.newInputStream(path);
+            return SteadyFile.open(path);
         } catch (NoSuchFileException e) {
-            throw new TextFault(0, "a CSV file", "no file of that name");
+            throw new TextFault(
+                    0, "a CSV file", Files.isSymbolicLink(path) ? "a link that leads nowhere" : "no file of that name");
         } catch (AccessDeniedException e) {
             throw new TextFault(0, "a CSV file that may be read", "one without permission to read it");
+        } catch (FileSystemException e) {
+            throw Files.isSymbolicLink(path) ? new TextFault(0, "a CSV file", "a link that leads nowhere") : e;
         }
     }
 }

@@ -63,10 +63,15 @@ public record TableProblem(String file, long line, String column, String found, 
         if (cell.isBlank()) {
             return "nothing";
         }
-        StringBuilder shown = new StringBuilder("'");
         int end = Math.min(cell.length(), LONGEST_SHOWN);
-        for (int i = 0; i < end; i++) {
-            char c = cell.charAt(i);
+        return "'" + writtenOut(cell.substring(0, end)) + (end < cell.length() ? "..." : "") + "'";
+    }
+
+    /** A text with what a terminal would obey instead of showing written out in letters. */
+    private static String writtenOut(String text) {
+        StringBuilder shown = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c == '\n') {
                 shown.append("\\n");
             } else if (c == '\r') {
@@ -81,6 +86,10 @@ public record TableProblem(String file, long line, String column, String found, 
                 shown.append(c);
             }
         }
-        return shown.append(end < cell.length() ? "..." : "").append('\'').toString();
+        return shown.toString();
+    }
+
+    public TableProblem {
+        file = writtenOut(file);
     }
 }

@@ -33,6 +33,9 @@ public final class Console {
 
     private static final String PROGRAM = "costrel: ";
 
+    /** More than anybody types in a year; the engine takes some seconds for it. */
+    private static final long LONGEST_SCRIPT_BYTES = 1_000_000;
+
     private final Surroundings around;
     private final Rendering rendering;
 
@@ -218,6 +221,10 @@ public final class Console {
             if (!Files.isRegularFile(path)) {
                 wrong("script: expected a file, found " + (Files.isDirectory(path) ? "a folder" : "none") + " at "
                         + name);
+                return null;
+            }
+            if (Files.size(path) > LONGEST_SCRIPT_BYTES) {
+                wrong(name + ": expected a script of at most 1,000,000 bytes, found one of " + Files.size(path));
                 return null;
             }
             String text = StandardCharsets.UTF_8

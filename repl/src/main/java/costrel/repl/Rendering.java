@@ -153,7 +153,11 @@ final class Rendering {
     }
 
     private static boolean shows(int c) {
-        boolean turnsDirection = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+        boolean turnsDirection = (c >= 0x202A && c <= 0x202E)
+                || (c >= 0x2066 && c <= 0x2069)
+                || c == 0x200E
+                || c == 0x200F
+                || c == 0x061C;
         return c == '\n' || c == '\t' || !(Character.isISOControl(c) || turnsDirection || (c >= 0xD800 && c <= 0xDFFF));
     }
 

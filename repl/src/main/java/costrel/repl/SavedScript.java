@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
@@ -40,7 +41,7 @@ final class SavedScript {
         }
         try {
             Path file = Path.of(name).toAbsolutePath().normalize();
-            if (Files.exists(file) && !isOurs(file)) {
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !isOurs(file)) {
                 throw new IllegalArgumentException("script: expected a new name or a script saved here before, found '"
                         + name + "', which was written otherwise");
             }
@@ -71,6 +72,9 @@ final class SavedScript {
     }
 
     private static boolean isOurs(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
         byte[] start;
         try (var in = Files.newInputStream(file)) {
             start = in.readNBytes(FIRST_WORDS.length());

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -21,6 +22,9 @@ final class State {
 
     /** The line editor's own form: milliseconds since 1970, a colon, the input. */
     private static final Pattern ENTRY = Pattern.compile("\\d{1,18}:");
+
+    /** The line editor keeps it far below; a larger one would take long to read. */
+    private static final long LARGEST_BYTES = 50_000_000;
 
     private State() {}
 
@@ -63,6 +67,9 @@ final class State {
         try {
             Files.createDirectories(folder);
             Path file = folder.resolve("history");
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)) {
+                return Optional.empty();
+            }
             Files.newByteChannel(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)
                     .close();
             keepPrivate(file);
@@ -76,6 +83,9 @@ final class State {
     }
 
     private static boolean isHistory(Path file) throws IOException {
+        if (Files.size(file) > LARGEST_BYTES) {
+            return false;
+        }
         try (Stream<String> lines = Files.lines(file)) {
             return lines.allMatch(line -> ENTRY.matcher(line).lookingAt());
         } catch (UncheckedIOException e) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -108,7 +109,7 @@ public final class SheetFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new IllegalArgumentException(file + ": expected a folder that is there, found none");
         }
-        if (!Files.exists(path)) {
+        if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }
         try {
@@ -126,9 +127,9 @@ public final class SheetFile {
 
     private static void put(byte[] bytes, Path path) throws IOException {
         Path beside = path.resolveSibling(
-                "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+                "." + path.getFileName() + "." + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".part");
         try {
-            Files.write(beside, bytes, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING);
+            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             try {
                 Files.move(beside, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } catch (AtomicMoveNotSupportedException e) {
