@@ -27,16 +27,25 @@ record Cut(List<Piece> pieces, boolean unfinished) {
     static Cut of(SourceCodeAnalysis analysis, String source) {
         List<Piece> pieces = new ArrayList<>();
         int from = 0;
+        OpenBrackets open = new OpenBrackets(source, from);
         for (int to = lineEnd(source, 0); ; to = lineEnd(source, to + 1)) {
             boolean last = to == source.length();
             if (!last
                     && CONTINUES.matcher(source).region(to + 1, source.length()).lookingAt()) {
                 continue;
             }
+            open.upTo(to);
+            if (source.length() > Roomy.SHORT && open.anything()) {
+                if (last) {
+                    return new Cut(List.copyOf(pieces), true);
+                }
+                continue;
+            }
             Cut input = ofInput(analysis, source, from, to);
             if (last || !input.unfinished()) {
                 pieces.addAll(input.pieces());
                 from = to + 1;
+                open = new OpenBrackets(source, from);
             }
             if (last) {
                 return new Cut(List.copyOf(pieces), input.unfinished());

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 /** The console without a terminal: lines in, answers out, and what went wrong on the error stream. */
 final class PlainMode implements Listener {
 
+    private static final int LONGEST_LINE = 2_000_000;
+
     private final Session session;
     private final PrintStream out;
     private final PrintStream err;
@@ -66,7 +68,7 @@ final class PlainMode implements Listener {
         int firstLine = 1;
         int line = 0;
         while (true) {
-            String text = lines.readLine();
+            String text = line(lines);
             if (text != null) {
                 line++;
                 input.append(input.length() == 0 ? "" : "\n").append(text);
@@ -85,5 +87,23 @@ final class PlainMode implements Listener {
             input.setLength(0);
             firstLine = line + 1;
         }
+    }
+
+    /** The next line, null at the end; a line without end is refused before it fills the memory. */
+    private static @Nullable String line(BufferedReader lines) throws IOException {
+        StringBuilder line = new StringBuilder();
+        for (int c = lines.read(); c != '\n'; c = lines.read()) {
+            if (c < 0) {
+                return line.length() == 0 ? null : line.toString();
+            }
+            if (line.length() == LONGEST_LINE) {
+                throw new IOException("expected lines of at most 2,000,000 characters, found a longer one");
+            }
+            line.append((char) c);
+        }
+        if (line.length() > 0 && line.charAt(line.length() - 1) == '\r') {
+            line.setLength(line.length() - 1);
+        }
+        return line.toString();
     }
 }

@@ -105,7 +105,7 @@ final class Session implements AutoCloseable {
 
     /** Whether an input needs a further line before it can be evaluated. */
     boolean isUnfinished(String source) {
-        return bareWord(source).isEmpty() && Cut.of(analysis, source).unfinished();
+        return bareWord(source).isEmpty() && Roomy.unfinished(source, () -> Cut.of(analysis, source));
     }
 
     /**
@@ -120,7 +120,7 @@ final class Session implements AutoCloseable {
         control.clear();
         Fault fault;
         try {
-            fault = evaluateAll(source, listener);
+            fault = Roomy.run(source, () -> evaluateAll(source, listener));
         } catch (OutOfMemoryError e) {
             fault = RunFaults.MEMORY;
         }
