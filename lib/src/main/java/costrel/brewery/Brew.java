@@ -136,9 +136,12 @@ public final class Brew {
      * @param variety the variety in the recipe
      * @param lot the lot number
      * @return the changed brew
-     * @throws costrel.recipe.UnknownNameException if no lot is called so
+     * @throws costrel.recipe.UnknownNameException if the recipe has no such variety or no lot is called so
      */
     public Brew lot(String variety, String lot) {
+        Map<String, String> inRecipe = new TreeMap<>();
+        recipe.hops().forEach(hop -> inRecipe.put(hop.variety(), hop.variety()));
+        Names.require("hop variety in " + recipe.name(), inRecipe, variety);
         HopLot found = Names.require("hop lot", brewery.catalogue().hopLots(), lot);
         Map<String, String> more = new TreeMap<>(order.lots());
         more.put(Names.folded(variety), found.id());

@@ -54,11 +54,13 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -147,6 +149,7 @@ final class FolderReader {
                 given("packaging-weights.csv"),
                 given("packaging-fees.csv"),
                 containers.keySet()));
+        forgiveNames();
         if (settings.isEmpty() || !problems.isEmpty()) {
             return Optional.empty();
         }
@@ -180,6 +183,29 @@ final class FolderReader {
                 stock,
                 standardCosts,
                 charges.orElseGet(ContainerCharges::none)));
+    }
+
+    /** A name is not held unknown where the file that would say it could not be read: that file is to be mended first. */
+    private void forgiveNames() {
+        Set<String> spoilt = new HashSet<>();
+        Map<String, String> said = Map.of(
+                "plants.csv", "plant",
+                "hop-lots.csv", "hop lot",
+                "hop-varieties.csv", "hop variety",
+                "grist-materials.csv", "grist material",
+                "supplies.csv", "supply",
+                "containers.csv", "container");
+        for (TableProblem problem : problems) {
+            if (!problem.expected().startsWith(NameCheck.KNOWN)) {
+                String file = problem.file();
+                String what = file.startsWith("recipes/") ? "beer" : said.get(file);
+                if (what != null) {
+                    spoilt.add(what);
+                }
+            }
+        }
+        problems.removeIf(problem ->
+                spoilt.stream().anyMatch(what -> problem.expected().startsWith(NameCheck.KNOWN + what)));
     }
 
     private DutyFiles ownDuty() {

@@ -1,15 +1,18 @@
 package costrel.brewery;
 
 import costrel.harvest.DryHopNotes;
+import costrel.hops.HopOnTheDay;
 import costrel.recipe.Catalogue;
 import costrel.recipe.Names;
 import costrel.scaling.Finding;
 import costrel.scaling.Gyle;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** What a brewer must know of a gyle beside the limits of the plant: hops that the store doesn't hold, and dry hops. */
@@ -19,6 +22,7 @@ final class GyleNotes {
 
     static List<Finding> of(Gyle gyle, Catalogue catalogue) {
         List<Finding> notes = shortOfHops(gyle, catalogue);
+        notes.addAll(standIns(gyle));
         gyle.hops().stream()
                 .filter(hop -> hop.use().isDryHop() && hop.kg() > 0)
                 .flatMap(
@@ -28,6 +32,23 @@ final class GyleNotes {
                 .distinct()
                 .forEach(note -> notes.add(new Finding(Finding.Weight.NOTE, "dry hops: " + note, "")));
         return notes;
+    }
+
+    /** Hops of another variety than the recipe's, which only a person can have asked for. */
+    private static List<Finding> standIns(Gyle gyle) {
+        List<Finding> findings = new ArrayList<>();
+        Set<String> told = new HashSet<>();
+        for (int i = 0; i < gyle.hops().size(); i++) {
+            HopOnTheDay now = gyle.hops().get(i).hop();
+            String asked = gyle.intent().hops().get(i).asRead().variety();
+            if (!Names.folded(now.variety()).equals(Names.folded(asked)) && told.add(now.lot() + " " + asked)) {
+                findings.add(new Finding(
+                        Finding.Weight.CAUTION,
+                        now.variety() + " lot " + now.lot() + " stands in for " + asked,
+                        "the bitterness is held; the character is for you to judge"));
+            }
+        }
+        return findings;
     }
 
     /** Lots of which the gyle takes more than is in store. */

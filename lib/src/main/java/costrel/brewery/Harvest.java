@@ -261,4 +261,18 @@ public final class Harvest {
     private HarvestInput input() {
         return new HarvestInput(brewery, brews, rules);
     }
+
+    /** What is to be planned, in words. */
+    @Override
+    public String toString() {
+        if (brews.isEmpty()) {
+            return "no gyles to plan";
+        }
+        LocalDate first =
+                brews.stream().map(PlannedBrew::day).min(LocalDate::compareTo).orElseThrow();
+        LocalDate last =
+                brews.stream().map(PlannedBrew::day).max(LocalDate::compareTo).orElseThrow();
+        return (brews.size() == 1 ? "one gyle, " + first : brews.size() + " gyles, " + first + " to " + last) + ", for "
+                + objective.label() + "; plan() tells which lots go where, cover(...) what runs out";
+    }
 }

@@ -208,7 +208,8 @@ final class Diagnosis {
                 Optional.of(month),
                 OptionalDouble.of(sums[0]),
                 OptionalDouble.of(sums[1]),
-                Figures.kg(sums[0]) + " more of lot " + hops.id() + ", or allow a substitute for " + hops.variety())));
+                Figures.kg(sums[0]) + " more of lot " + hops.id() + ", or of other " + hops.variety()
+                        + " with as much alpha acid, or allow a substitute for " + hops.variety())));
     }
 
     private void bitterness(int g, boolean more, double by) {

@@ -116,6 +116,7 @@ public final class HarvestPlanner {
                         + " gyles to the low end of their bitterness; a narrower tolerance holds them nearer to it");
             }
         }
+        outOnTheScales(totals).ifPresent(remarks::add);
         Optional<ShareChange> largest = steadiness.largest(report.kg());
         return new HarvestPlan(
                 status,
@@ -129,6 +130,21 @@ public final class HarvestPlanner {
                 largest,
                 List.of(),
                 remarks);
+    }
+
+    /** Gyles that are within their tolerance as computed and are not once their hops are weighed out. */
+    private static Optional<String> outOnTheScales(List<GyleTotal> totals) {
+        List<String> out = totals.stream()
+                .filter(gyle -> Math.abs(gyle.weighedEbu() - gyle.targetEbu()) > gyle.toleranceEbu() + AT_THE_END_EBU)
+                .filter(gyle -> Math.abs(gyle.ebu() - gyle.targetEbu()) <= gyle.toleranceEbu() + AT_THE_END_EBU)
+                .map(gyle -> gyle.gyle() + " (" + Figures.fixed(gyle.weighedEbu(), 2) + " for "
+                        + Figures.fixed(gyle.targetEbu(), 2) + ")")
+                .toList();
+        return out.isEmpty()
+                ? Optional.empty()
+                : Optional.of("as weighed out, " + out.size() + " of " + totals.size()
+                        + " gyles leave the tolerance of their bitterness: " + String.join(", ", out)
+                        + "; weigh hops in smaller steps, or narrow the tolerance by what a step brings");
     }
 
     private static HarvestPlan none(Objective objective, List<Shortfall> shortfalls, List<String> remarks) {

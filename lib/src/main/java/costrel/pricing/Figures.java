@@ -45,7 +45,7 @@ final class Figures {
     static BigDecimal underOne(String what, BigDecimal share) {
         if (share.compareTo(BigDecimal.ONE) >= 0) {
             throw new IllegalArgumentException(
-                    what + ": expected under 1 (100 %), found " + plain(share) + "; 40 % is entered as 0.40");
+                    what + ": expected under 100 %, found " + plain(share.movePointRight(2)) + " %");
         }
         return share;
     }

@@ -5,7 +5,6 @@ import costrel.cost.ContainerKind;
 import costrel.cost.PackagingRun;
 import costrel.cost.PackagingShare;
 import costrel.plant.DipTable;
-import costrel.plant.Plant;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;
 import costrel.scaling.Gyle;
@@ -125,7 +124,7 @@ public final class BrewSheetHtml {
             boolean mashed = line.material().mashed();
             html.open("tr").cell(line.material().name() + (mashed ? "" : " (copper)"));
             html.figure("grist." + i + ".kg", kg.add(line.weighedKg()));
-            html.words("grist." + i + ".sacks", mashed ? sacks(line.weighedKg(), gyle.plant()) : "");
+            html.words("grist." + i + ".sacks", mashed ? GyleText.sacks(line.weighedKg(), gyle.plant()) : "");
             html.box("weighed " + line.material().name()).close("tr");
         }
         html.open("tr", "class", "total")
@@ -134,10 +133,6 @@ public final class BrewSheetHtml {
                 .cell("")
                 .cell("");
         html.close("tr").endTable();
-    }
-
-    private static String sacks(double kg, Plant plant) {
-        return GyleText.sacks(kg, plant).replaceFirst("^0 × .* \\+ ", "");
     }
 
     private static void liquor(Html html, Gyle gyle) {

@@ -59,7 +59,9 @@ public final class ComparisonText {
         blocks.add(Block.Note.how("hop lots of one variety stand for the same hop; exchange rates are told apart from"
                 + " prices only where they are given"));
         blocks.add(MoneyWords.care());
-        String title = named(comparison.after()) + ", against " + named(comparison.before());
+        boolean sameDay = named(comparison.after()).equals(named(comparison.before()));
+        String title = named(comparison.after()) + ", against "
+                + (sameDay ? "another reckoning of the same day" : named(comparison.before()));
         return new Sheet(
                 "comparison",
                 title,

@@ -139,6 +139,9 @@ public final class GyleText {
         }
         long full = (long) Math.floor(kg / sack.getAsDouble() + 1e-9);
         double rest = kg - full * sack.getAsDouble();
+        if (full == 0) {
+            return Figures.fixed(rest, 2) + " kg";
+        }
         return full + " × " + Figures.fixed(sack.getAsDouble(), 0) + " kg"
                 + (rest > 1e-6 ? " + " + Figures.fixed(rest, 2) + " kg" : "");
     }

@@ -14,6 +14,9 @@ import java.util.stream.Collectors;
 /** Looks up the names that a file uses, and says in which line and column one is unknown and which are near. */
 public final class NameCheck {
 
+    /** How what was expected in place of an unknown name begins. */
+    public static final String KNOWN = "a known ";
+
     private NameCheck() {}
 
     /**
@@ -244,8 +247,7 @@ public final class NameCheck {
                         row.line(),
                         column,
                         TableProblem.quoted(name),
-                        "a known " + what
-                                + (near.isEmpty() ? "" : ", the nearest being " + String.join(" or ", near))));
+                        KNOWN + what + (near.isEmpty() ? "" : ", the nearest being " + String.join(" or ", near))));
             }
         }
     }

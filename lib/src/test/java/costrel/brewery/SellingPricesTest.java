@@ -101,7 +101,7 @@ class SellingPricesTest {
 
     @Test
     void what_makes_no_sense_is_refused_in_words() {
-        assertRefused("margin: expected under 1 (100 %)", () -> BITTER.margin("100 %"));
+        assertRefused("margin: expected under 100 %, found 100 %", () -> BITTER.margin("100 %"));
         assertRefused("margin", () -> BITTER.margin("35"));
         assertRefused("price: expected an amount in GBP", () -> BITTER.at("firkin", "95"));
         assertRefused("price: expected an amount in GBP", () -> BITTER.at("firkin", "€95.00"));
