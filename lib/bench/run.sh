@@ -3,4 +3,5 @@
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -q -B -ntp -Pbench -pl lib,lib/bench -Dmaven.test.skip=true package
-exec java -cp "lib/bench/target/classes:$(cat lib/bench/target/classpath)" costrel.bench.Bench "$@"
+# shellcheck disable=SC2086 # several options
+exec java ${JAVA_OPTS:-} -cp "lib/bench/target/classes:$(cat lib/bench/target/classpath)" costrel.bench.Bench "$@"

@@ -20,8 +20,8 @@ final class Timer {
     private static final int ITERATIONS = Integer.getInteger("bench.iterations", 6);
     private static final int MILLIS = Integer.getInteger("bench.millis", 300);
 
-    private static final long WARM_NANOS = 12_000_000_000L;
-    private static final long MEASURED_NANOS = 4_000_000_000L;
+    private static final long WARM_NANOS = 8_000_000_000L;
+    private static final long MEASURED_NANOS = 2_000_000_000L;
     private static final long RUN_NANOS = 20_000_000L;
 
     private Timer() {}
