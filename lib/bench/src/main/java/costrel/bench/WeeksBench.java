@@ -70,8 +70,9 @@ final class WeeksBench {
                 " ×");
         Timer.Timed<BigDecimal> alone = Timer.fastest(1, () -> goodsAlone(year));
         report.note(
-                "goods alone, not warmed up", "of the sheets", alone.result() + " : " + whole.result() + ", "
-                        + Report.time(alone.nanos()));
+                "goods alone, not warmed up",
+                "of the sheets",
+                alone.result() + " : " + whole.result() + ", " + Report.time(alone.nanos()));
         against(report, year, whole, alone);
         report.print();
     }
@@ -184,8 +185,8 @@ final class WeeksBench {
             for (Gyle gyle : year.gyles()) {
                 List<BillLine> bill = Beer.bill(gyle);
                 double[] amounts = bill.stream().mapToDouble(BillLine::amount).toArray();
-                List<UnitPrice> prices =
-                        bill.stream().map(line -> Objects.requireNonNull(ofWeek.get(line.item())))
+                List<UnitPrice> prices = bill.stream()
+                        .map(line -> Objects.requireNonNull(ofWeek.get(line.item())))
                         .toList();
                 pence += GoodsAtPrices.of(prices, CurrencyUnit.GBP).coins(amounts);
             }
