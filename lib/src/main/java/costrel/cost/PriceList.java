@@ -174,7 +174,12 @@ public final class PriceList {
      * @return in file order, empty where no row names it
      */
     public List<PriceRow> rowsOf(String item) {
-        return rowsOfFolded(Names.folded(item));
+        List<PriceRow> found = new ArrayList<>();
+        Integer first = firstByItem.get(Names.folded(item));
+        for (int i = first == null ? -1 : first; i >= 0; i = nextOfItem[i]) {
+            found.add(rows.get(i));
+        }
+        return found;
     }
 
     /** A day as a number, held at both ends of what an int takes: millions of years away. */
@@ -195,15 +200,6 @@ public final class PriceList {
             if (firstDay[i] <= asked && asked <= lastDay[i]) {
                 found.add(rows.get(i));
             }
-        }
-        return found;
-    }
-
-    List<PriceRow> rowsOfFolded(String foldedItem) {
-        List<PriceRow> found = new ArrayList<>();
-        Integer first = firstByItem.get(foldedItem);
-        for (int i = first == null ? -1 : first; i >= 0; i = nextOfItem[i]) {
-            found.add(rows.get(i));
         }
         return found;
     }
@@ -321,11 +317,7 @@ public final class PriceList {
      */
     public List<Overlap> overlaps() {
         List<Overlap> found = new ArrayList<>();
-        eachItem(ofItem -> {
-            if (ofItem.size() > 1) {
-                found.addAll(overlaps(ofItem));
-            }
-        });
+        eachItem(ofItem -> found.addAll(overlaps(ofItem)));
         Map<PriceRow, Integer> place = new HashMap<>();
         if (!found.isEmpty()) {
             for (int i = 0; i < rows.size(); i++) {
