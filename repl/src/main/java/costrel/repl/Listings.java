@@ -18,6 +18,19 @@ final class Listings {
 
     private Listings() {}
 
+    /** A brewery in a few lines, with the words that lead on. */
+    static String inShort(Brewery brewery) {
+        return String.join(
+                "\n",
+                brewery.name() + ", " + brewery.settings().country() + ", costs in " + brewery.currency(),
+                "beers: " + String.join(", ", brewery.recipes().keySet()),
+                "plants: " + String.join(", ", brewery.plants().keySet()),
+                "hop lots: " + brewery.catalogue().hopLots().size() + ", gyles to come: "
+                        + brewery.brewingPlan().size() + ", rows of price lists: "
+                        + brewery.prices().rows().size(),
+                "beers(), plants(), lots(), harvest() and range() show more of each");
+    }
+
     static TextTable beers(Brewery brewery) {
         TextTable table = TextTable.keyed(
                 "beers",

@@ -2,6 +2,7 @@ package costrel.repl;
 
 import costrel.brewery.BarPrices;
 import costrel.brewery.Brew;
+import costrel.brewery.Brewery;
 import costrel.brewery.LossTable;
 import costrel.brewery.PricedRange;
 import costrel.brewery.RackingPlan;
@@ -82,6 +83,7 @@ final class Sheets {
                         explanation -> false),
                 new Rendering.Kind<>(
                         TextTable.class, (table, width) -> table.text(0, width), TextTable::sheet, table -> false),
+                new Rendering.Kind<>(Brewery.class, Listings::inShort, brewery -> false),
                 new Rendering.Kind<>(Quantity.class, QuantityText::print, quantity -> false),
                 plain(Gravity.class),
                 plain(Strength.class),
