@@ -10,8 +10,8 @@ public enum DutyUnit {
     HL_PERCENT("hL and % vol", "hL", BigDecimal.valueOf(100)),
     /** By hectolitres times degrees Plato of the original wort. */
     HL_PLATO("hL and °P", "hL", BigDecimal.valueOf(100)),
-    /** By the US barrel of 31 US gallons, each 3.785411784 L (26 USC 5051), whatever the strength. */
-    US_BARREL("US barrel", "US barrel", new BigDecimal("117.347765304"));
+    /** By the US barrel of 31 US gallons, each 3.785411784 L (26 USC 5051; 27 CFR 25.11), whatever the strength. */
+    US_BARREL("US barrel", "US barrel", new BigDecimal("3.785411784").multiply(BigDecimal.valueOf(31)));
 
     private final String label;
     private final String volumeUnit;

@@ -8,11 +8,9 @@ import costrel.harvest.HarvestPlan;
 import costrel.scaling.Finding;
 import costrel.tables.TableProblem;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,7 +42,7 @@ class SlipsTest {
 
     @Test
     void a_slip_in_a_file_does_not_make_all_its_names_unknown(@TempDir Path inner) throws IOException {
-        Path folder = copy(inner);
+        Path folder = SampleFolder.copiedInto(inner);
         Files.writeString(
                 folder.resolve("plants.csv"), Files.readString(folder.resolve("plants.csv")) + "Main,FV losss,4 %\n");
         List<TableProblem> problems = Brewery.load(folder).problems();
@@ -82,22 +80,5 @@ class SlipsTest {
                         IllegalArgumentException.class, () -> bitter().pricing().margin("100 %"))
                 .getMessage());
         assertEquals("margin: expected under 100 %, found 100 %", told);
-    }
-
-    private static Path copy(Path inner) throws IOException {
-        Path folder = inner.resolve("lanternfold");
-        try (Stream<Path> files = Files.walk(LanternfoldTest.FOLDER)) {
-            files.forEach(file -> {
-                try {
-                    Files.copy(
-                            file,
-                            folder.resolve(
-                                    LanternfoldTest.FOLDER.relativize(file).toString()));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        }
-        return folder;
     }
 }

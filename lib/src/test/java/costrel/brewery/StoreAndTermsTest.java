@@ -9,11 +9,9 @@ import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
 import costrel.report.CostText;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,7 +76,7 @@ class StoreAndTermsTest {
 
     @Test
     void a_store_without_a_ledger_can_not_cost_by_it(@TempDir Path inner) throws IOException {
-        Path folder = copy(inner);
+        Path folder = SampleFolder.copiedInto(inner);
         Files.delete(folder.resolve("stock.csv"));
         Brew bitter = brew(Brewery.open(folder), "Wickgate Bitter").basis(CostBasis.FIFO);
         String told = String.valueOf(
@@ -107,7 +105,7 @@ class StoreAndTermsTest {
      */
     @Test
     void normal_loss_and_unsold_beer_from_brewery_csv(@TempDir Path inner) throws IOException {
-        Path folder = copy(inner);
+        Path folder = SampleFolder.copiedInto(inner);
         Files.writeString(
                 folder.resolve("brewery.csv"),
                 Files.readString(folder.resolve("brewery.csv")) + "normal loss,4 %\nunsold,2 %\n");
@@ -133,7 +131,7 @@ class StoreAndTermsTest {
      */
     @Test
     void the_same_beer_under_another_countrys_duty(@TempDir Path inner) throws IOException {
-        Path folder = copy(inner);
+        Path folder = SampleFolder.copiedInto(inner);
         Files.writeString(folder.resolve("brewery.csv"), """
                 property,value
                 name,Lanternfold
@@ -164,22 +162,5 @@ class StoreAndTermsTest {
                 .map(CostLine::value)
                 .reduce(Money.zero(sheet.gyleCost().getCurrencyUnit()), Money::plus);
         assertEquals(sheet.total(), sum);
-    }
-
-    private static Path copy(Path inner) throws IOException {
-        Path folder = inner.resolve("lanternfold");
-        try (Stream<Path> files = Files.walk(LanternfoldTest.FOLDER)) {
-            files.forEach(file -> {
-                try {
-                    Files.copy(
-                            file,
-                            folder.resolve(
-                                    LanternfoldTest.FOLDER.relativize(file).toString()));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        }
-        return folder;
     }
 }
