@@ -21,6 +21,9 @@ module costrel {
     exports costrel.scaling;
     exports costrel.harvest;
     exports costrel.stock;
+    exports costrel.packaging;
+    exports costrel.buying;
+    exports costrel.duty;
     exports costrel.cost;
     exports costrel.pricing;
     exports costrel.tables;

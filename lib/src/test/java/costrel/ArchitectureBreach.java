@@ -15,6 +15,10 @@ record ArchitectureBreach(String rule, String where, String body) {
             breach("plant does not know recipes by name", "plant", "costrel.recipe.Catalogue it;"),
             breach("stock does not know scaling", "stock", "costrel.scaling.Gyle it;"),
             breach("cost does not know scaling", "cost", "costrel.scaling.Gyle it;"),
+            breach("buying does not know scaling", "buying", "costrel.scaling.Gyle it;"),
+            breach("packaging does not know scaling", "packaging", "costrel.scaling.Gyle it;"),
+            breach("duty knows neither scaling nor price lists", "duty", "costrel.scaling.Gyle it;"),
+            breach("duty knows neither scaling nor price lists", "duty", "costrel.buying.PriceList it;"),
             breach(
                     "pricing knows cost sheets and not what they were made from",
                     "pricing",

@@ -25,8 +25,24 @@ final class ArchitectureRules {
 
     /** The packages, lowest first: each uses only those before it. */
     static final List<String> ORDER = List.of(
-            "measure", "explain", "wort", "hops", "recipe", "plant", "scaling", "harvest", "stock", "cost", "pricing",
-            "tables", "brewery", "report");
+            "measure",
+            "explain",
+            "wort",
+            "hops",
+            "recipe",
+            "plant",
+            "scaling",
+            "harvest",
+            "figures",
+            "packaging",
+            "buying",
+            "duty",
+            "stock",
+            "cost",
+            "pricing",
+            "tables",
+            "brewery",
+            "report");
 
     private ArchitectureRules() {}
 
@@ -60,6 +76,12 @@ final class ArchitectureRules {
                 inside("plant").dependOnClassesThat(types("costrel.recipe.Recipe", "costrel.recipe.Catalogue")));
         rules.put("stock does not know scaling", inside("stock").dependOnClassesThat(types("costrel.scaling..")));
         rules.put("cost does not know scaling", inside("cost").dependOnClassesThat(types("costrel.scaling..")));
+        rules.put("buying does not know scaling", inside("buying").dependOnClassesThat(types("costrel.scaling..")));
+        rules.put(
+                "packaging does not know scaling", inside("packaging").dependOnClassesThat(types("costrel.scaling..")));
+        rules.put(
+                "duty knows neither scaling nor price lists",
+                inside("duty").dependOnClassesThat(types("costrel.scaling..", "costrel.buying..")));
         rules.put(
                 "pricing knows cost sheets and not what they were made from",
                 inside("pricing")
@@ -67,7 +89,9 @@ final class ArchitectureRules {
                                 "costrel.recipe..", "costrel.plant..", "costrel.scaling..", "costrel.harvest..")));
         rules.put(
                 "money is known from harvest upwards only",
-                outside("harvest", "stock", "cost", "pricing", "tables", "brewery", "report")
+                outside(
+                                "harvest", "figures", "buying", "duty", "stock", "cost", "pricing", "tables", "brewery",
+                                "report")
                         .dependOnClassesThat(types("org.joda.money..")));
         rules.put(
                 "only measure knows Indriya",

@@ -23,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class JavadocTest {
 
+    private static final String NOT_EXPORTED = "-Xdoclint/package:-costrel.figures";
+
     private static final Pattern WARNING = Pattern.compile("(?m)^(.*\\.java):(\\d+): (?:warning|error): (.*)$");
 
     @Test
@@ -57,8 +59,8 @@ class JavadocTest {
     }
 
     private static List<String> complaints(List<Path> sources, Path out) throws IOException {
-        List<String> arguments = new ArrayList<>(
-                List.of("-proc:none", "-Xdoclint:all/protected", "-Xmaxwarns", "10000", "-d", out.toString()));
+        List<String> arguments = new ArrayList<>(List.of(
+                "-proc:none", "-Xdoclint:all/protected", NOT_EXPORTED, "-Xmaxwarns", "10000", "-d", out.toString()));
         String modules = System.getProperty("jdk.module.path", "");
         arguments.addAll(List.of(
                 modules.isEmpty() ? "--class-path" : "--module-path",

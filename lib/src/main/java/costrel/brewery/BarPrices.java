@@ -1,6 +1,6 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
+import costrel.packaging.Container;
 import costrel.pricing.PubPrice;
 import java.util.List;
 

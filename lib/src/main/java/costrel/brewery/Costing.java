@@ -1,5 +1,6 @@
 package costrel.brewery;
 
+import costrel.buying.PackUnit;
 import costrel.cost.Batch;
 import costrel.cost.BillGroup;
 import costrel.cost.BillLine;
@@ -7,9 +8,8 @@ import costrel.cost.CostBasis;
 import costrel.cost.CostOptions;
 import costrel.cost.CostSheet;
 import costrel.cost.Coster;
-import costrel.cost.PackUnit;
-import costrel.cost.PackagingShare;
 import costrel.cost.StockBasis;
+import costrel.packaging.PackagingShare;
 import costrel.recipe.Recipe;
 import costrel.scaling.Gyle;
 import costrel.stock.StockLedger;

@@ -1,17 +1,17 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
+import costrel.buying.PriceList;
 import costrel.cost.ContainerCharges;
-import costrel.cost.DutySchedule;
 import costrel.cost.PackageItem;
-import costrel.cost.PriceList;
-import costrel.cost.ProductionYears;
 import costrel.cost.Rate;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
 import costrel.harvest.HouseRules;
 import costrel.harvest.PlannedBrew;
 import costrel.hops.AlphaMethodFactors;
 import costrel.hops.HopLot;
 import costrel.hops.HopVariety;
+import costrel.packaging.Container;
 import costrel.plant.Plant;
 import costrel.pricing.ListPrice;
 import costrel.recipe.Catalogue;

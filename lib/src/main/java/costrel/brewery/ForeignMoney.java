@@ -1,11 +1,11 @@
 package costrel.brewery;
 
-import costrel.cost.Carriage;
+import costrel.buying.Carriage;
+import costrel.buying.ExchangeRate;
+import costrel.buying.PriceRow;
+import costrel.buying.PriceTerms;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
-import costrel.cost.ExchangeRate;
-import costrel.cost.PriceRow;
-import costrel.cost.PriceTerms;
 import costrel.pricing.CurrencyMove;
 import java.math.BigDecimal;
 import java.math.MathContext;

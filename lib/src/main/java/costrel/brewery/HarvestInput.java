@@ -1,7 +1,7 @@
 package costrel.brewery;
 
-import costrel.cost.NoPriceException;
-import costrel.cost.PackUnit;
+import costrel.buying.NoPriceException;
+import costrel.buying.PackUnit;
 import costrel.harvest.HouseRules;
 import costrel.harvest.PlanAddition;
 import costrel.harvest.PlanGyle;

@@ -1,12 +1,12 @@
 package costrel.brewery;
 
-import costrel.cost.Carriage;
-import costrel.cost.ExchangeRate;
-import costrel.cost.ExchangeRates;
-import costrel.cost.PriceAdjustment;
-import costrel.cost.PriceList;
-import costrel.cost.PriceRow;
-import costrel.cost.PriceTerms;
+import costrel.buying.Carriage;
+import costrel.buying.ExchangeRate;
+import costrel.buying.ExchangeRates;
+import costrel.buying.PriceAdjustment;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.buying.PriceTerms;
 import costrel.tables.AdjustmentReader;
 import costrel.tables.CarriageReader;
 import costrel.tables.CsvSource;

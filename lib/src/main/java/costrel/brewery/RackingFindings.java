@@ -1,7 +1,7 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.scaling.Finding;
 import costrel.wort.BottleVerdict;
 import costrel.wort.Condition;

@@ -1,9 +1,9 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
-import costrel.cost.PackagingRun;
 import costrel.measure.Amounts;
 import costrel.measure.QuantityText;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingRun;
 import costrel.plant.Plant;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Names;

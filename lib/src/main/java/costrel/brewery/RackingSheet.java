@@ -1,8 +1,8 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
 import costrel.explain.Explanation;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.scaling.Finding;
 import costrel.scaling.Gyle;
 import costrel.wort.BottleVerdict;

@@ -1,9 +1,9 @@
 package costrel.brewery;
 
-import costrel.cost.Container;
 import costrel.cost.ContainerCost;
 import costrel.cost.CostSheet;
 import costrel.cost.PackageItem;
+import costrel.packaging.Container;
 import costrel.pricing.BreakEven;
 import costrel.pricing.DiscountLadder;
 import costrel.pricing.LossWorth;

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.duty.DutyInput;
+import costrel.figures.Figures;
+import costrel.packaging.PackagingShare;
 import costrel.wort.Gravity;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.buying.PackUnit;
+import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import java.math.BigDecimal;
 import java.util.List;
 

@@ -1,5 +1,11 @@
 package costrel.cost;
 
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.UnitPrice;
+import costrel.explain.CostFinding;
+import costrel.figures.Figures;
+import costrel.packaging.PackagingRun;
 import costrel.recipe.Names;
 import costrel.stock.Movement;
 import java.math.BigDecimal;

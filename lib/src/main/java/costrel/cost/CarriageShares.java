@@ -1,5 +1,12 @@
 package costrel.cost;
 
+import costrel.buying.Carriage;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceTerms;
+import costrel.buying.UnitPrice;
+import costrel.explain.CostFinding;
+import costrel.figures.Figures;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

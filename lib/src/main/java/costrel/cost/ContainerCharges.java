@@ -1,5 +1,10 @@
 package costrel.cost;
 
+import costrel.buying.PackUnit;
+import costrel.buying.UnitPrice;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -1,5 +1,9 @@
 package costrel.cost;
 
+import costrel.duty.DutyFigure;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

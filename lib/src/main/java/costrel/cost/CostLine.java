@@ -1,5 +1,12 @@
 package costrel.cost;
 
+import costrel.buying.Choice;
+import costrel.buying.PackUnit;
+import costrel.buying.UnitPrice;
+import costrel.duty.DutyBasis;
+import costrel.duty.DutyFigure;
+import costrel.duty.DutySlice;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,7 @@
 package costrel.cost;
 
+import costrel.duty.YearVolume;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;

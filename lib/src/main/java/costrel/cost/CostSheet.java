@@ -1,6 +1,10 @@
 package costrel.cost;
 
+import costrel.explain.CostFinding;
 import costrel.explain.Explanation;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

@@ -1,5 +1,17 @@
 package costrel.cost;
 
+import costrel.buying.NoPriceException;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.UnitPrice;
+import costrel.duty.Duty;
+import costrel.duty.DutyFigure;
+import costrel.duty.DutyInput;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingRun;
 import costrel.stock.ProcessCost;
 import java.math.BigDecimal;
 import java.util.ArrayList;

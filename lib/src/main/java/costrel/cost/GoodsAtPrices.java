@@ -1,5 +1,9 @@
 package costrel.cost;
 
+import costrel.buying.Choice;
+import costrel.buying.UnitPrice;
+import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -19,7 +23,7 @@ public final class GoodsAtPrices {
         this.prices = List.copyOf(prices);
         this.currency = currency;
         this.coinsPerUnit = this.prices.stream()
-                .mapToDouble(price -> Rounded.coins(price, currency.getDecimalPlaces()))
+                .mapToDouble(price -> coins(price, currency.getDecimalPlaces()))
                 .toArray();
     }
 
@@ -74,5 +78,11 @@ public final class GoodsAtPrices {
         return Rounded.exact(price.amount(), BigDecimal.valueOf(amount), price.content(), currency.getDecimalPlaces())
                 .unscaledValue()
                 .longValueExact();
+    }
+
+    /** What a unit costs in the smallest coins, off by a few roundings of a double. */
+    private static double coins(UnitPrice price, int decimals) {
+        return price.amount().movePointRight(decimals).doubleValue()
+                / price.content().doubleValue();
     }
 }

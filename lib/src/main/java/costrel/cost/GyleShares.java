@@ -1,5 +1,6 @@
 package costrel.cost;
 
+import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

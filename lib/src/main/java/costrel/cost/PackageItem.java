@@ -1,5 +1,7 @@
 package costrel.cost;
 
+import costrel.buying.PackUnit;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 
 /**

@@ -1,5 +1,13 @@
 package costrel.cost;
 
+import costrel.buying.Choice;
+import costrel.buying.NoPriceException;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.buying.PricesOnDay;
+import costrel.explain.CostFinding;
+import costrel.figures.Figures;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -32,7 +40,7 @@ final class Purchases {
 
     private record Key(String foldedName, PackUnit unit) {}
 
-    private final RowsOnDay rows;
+    private final PricesOnDay rows;
     private final CostOptions options;
     private final Map<Key, Thing> things = new HashMap<>();
     private final Map<String, BigDecimal> boughtAtATime = new HashMap<>();
@@ -42,7 +50,7 @@ final class Purchases {
     private final Set<CostFinding> findings = new LinkedHashSet<>();
 
     Purchases(PriceList prices, LocalDate day, CostOptions options) {
-        this.rows = new RowsOnDay(prices, day);
+        this.rows = prices.on(day);
         this.options = options;
         options.purchaseQuantities().forEach((item, quantity) -> boughtAtATime.put(Names.folded(item), quantity));
         options.orders().forEach((item, order) -> orders.put(Names.folded(item), Names.folded(order)));
@@ -50,12 +58,7 @@ final class Purchases {
 
     /** The thing that the first of the names that has a price stands for. */
     Thing thing(List<String> names, PackUnit unit) {
-        RowsOnDay.Rows known = rows.of(names.get(0));
-        for (int i = 1; i < names.size() && !known.named(); i++) {
-            known = rows.of(names.get(i));
-        }
-        String foldedName =
-                known.named() ? known.foldedName() : rows.of(names.get(0)).foldedName();
+        String foldedName = rows.boughtBy(names);
         return things.computeIfAbsent(new Key(foldedName, unit), key -> new Thing(key.foldedName(), key.unit()));
     }
 
@@ -96,7 +99,7 @@ final class Purchases {
                 BigDecimal after = left(row).subtract(part);
                 contractLeft.put(row, after);
                 rest = rest.subtract(part);
-                Choice choice = new PriceSearch(rows, part, unit, options.currency()).contracted(row);
+                Choice choice = rows.drawn(row, part, options.currency());
                 String remark =
                         "contract of " + Figures.plain(row.contractQuantity().orElseThrow()) + " " + unit.label() + ", "
                                 + Figures.rounded(after, 3) + " " + unit.label() + " left after it";
@@ -105,7 +108,7 @@ final class Purchases {
         }
         if (rest.signum() > 0) {
             BigDecimal atATime = boughtAtATime.getOrDefault(thing.foldedName, spot);
-            Choice choice = new PriceSearch(rows, atATime, unit, options.currency()).choose(names);
+            Choice choice = rows.choose(names, atATime, unit, options.currency());
             findings.addAll(choice.findings());
             for (Part contract : parts) {
                 if (contract.choice().unitPrice().compareTo(choice.unitPrice()) > 0) {

@@ -1,5 +1,6 @@
 package costrel.cost;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package costrel.cost;
 
+import costrel.packaging.ContainerKind;
 import java.util.Optional;
 
 /** What a rate is charged by. */

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.buying.UnitPrice;
+import costrel.figures.Figures;
+import costrel.packaging.ContainerKind;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.explain.CostFinding;
+import costrel.figures.Figures;
+import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.buying.PackUnit;
+import costrel.buying.UnitPrice;
+import costrel.figures.Figures;
 import costrel.stock.IssueCost;
 import costrel.stock.Movement;
 import costrel.stock.StockLedger;

@@ -1,5 +1,8 @@
 package costrel.cost;
 
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-/** Prices, duty, packages and yield to a cost sheet, per pint, per container and per mix. */
+/** Bill of materials, rates, packages and yield to a cost sheet, per pint, per container and per mix. */
 @NullMarked
 package costrel.cost;
 

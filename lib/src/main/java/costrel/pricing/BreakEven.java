@@ -1,5 +1,6 @@
 package costrel.pricing;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;

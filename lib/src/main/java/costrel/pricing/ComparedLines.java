@@ -35,7 +35,7 @@ final class ComparedLines {
         }
 
         BigDecimal unitPrice() {
-            return value.divide(amount, Figures.WORKING);
+            return value.divide(amount, Pints.WORKING);
         }
     }
 
@@ -57,7 +57,7 @@ final class ComparedLines {
 
     private static Optional<Used> used(CostLine line) {
         BigDecimal value = line.unitPrice()
-                .map(price -> price.amount().multiply(line.amount()).divide(price.content(), Figures.WORKING))
+                .map(price -> price.amount().multiply(line.amount()).divide(price.content(), Pints.WORKING))
                 .orElse(line.value().getAmount());
         if (line.amount().signum() > 0) {
             return Optional.of(new Used(line.item(), line.amount(), value));

@@ -1,11 +1,11 @@
 package costrel.pricing;
 
-import costrel.cost.Container;
 import costrel.cost.ContainerCost;
 import costrel.cost.CostGroup;
 import costrel.cost.CostSheet;
-import costrel.cost.DutyFigure;
 import costrel.cost.YieldChain;
+import costrel.duty.DutyFigure;
+import costrel.packaging.Container;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,7 +72,7 @@ final class ComparedTerms {
     static BigDecimal shareOfPints(CostSheet sheet, @Nullable ContainerCost container) {
         return container == null
                 ? BigDecimal.ZERO
-                : saleableL(container).divide(sheet.yieldChain().saleableL(), Figures.WORKING);
+                : saleableL(container).divide(sheet.yieldChain().saleableL(), Pints.WORKING);
     }
 
     /** The line that a container's part of the mix stands in. */
@@ -131,7 +131,7 @@ final class ComparedTerms {
 
     /** Litres in full containers for one pint that can be sold. */
     private static BigDecimal pintsWorth(ContainerCost container) {
-        return packagedL(container).multiply(Container.PINT_L).divide(saleableL(container), Figures.WORKING);
+        return packagedL(container).multiply(Container.PINT_L).divide(saleableL(container), Pints.WORKING);
     }
 
     private List<Factor> yieldSteps() {
@@ -147,7 +147,7 @@ final class ComparedTerms {
     }
 
     private static BigDecimal perLitreLeft(List<YieldChain.Step> steps, int step) {
-        return steps.get(step - 1).litres().divide(steps.get(step).litres(), Figures.WORKING);
+        return steps.get(step - 1).litres().divide(steps.get(step).litres(), Pints.WORKING);
     }
 
     private List<List<Factor>> lines(
@@ -183,8 +183,8 @@ final class ComparedTerms {
                 .orElse(BigDecimal.ONE);
         BigDecimal exchangeBefore = move.map(first != null ? CurrencyMove::before : CurrencyMove::after)
                 .orElse(BigDecimal.ONE);
-        BigDecimal priceBefore = (first != null ? first : shown).unitPrice().divide(exchangeBefore, Figures.WORKING);
-        BigDecimal priceAfter = (second != null ? second : shown).unitPrice().divide(exchangeAfter, Figures.WORKING);
+        BigDecimal priceBefore = (first != null ? first : shown).unitPrice().divide(exchangeBefore, Pints.WORKING);
+        BigDecimal priceAfter = (second != null ? second : shown).unitPrice().divide(exchangeAfter, Pints.WORKING);
         return List.of(
                 Factor.of(Effect.USAGE, part, item, perLitre(first, litresBefore), perLitre(second, litresAfter)),
                 Factor.of(Effect.PRICE, part, item, priceBefore, priceAfter),
@@ -192,7 +192,7 @@ final class ComparedTerms {
     }
 
     private static BigDecimal perLitre(ComparedLines.@Nullable Used used, BigDecimal litres) {
-        return used == null ? BigDecimal.ZERO : used.amount().divide(litres, Figures.WORKING);
+        return used == null ? BigDecimal.ZERO : used.amount().divide(litres, Pints.WORKING);
     }
 
     private static List<Factor> duty(ContainerCost was, ContainerCost is, String name) {
@@ -203,8 +203,8 @@ final class ComparedTerms {
                     Effect.DUTY,
                     "duty",
                     "duty, " + name,
-                    first.unrounded().divide(packagedL(was), Figures.WORKING),
-                    second.unrounded().divide(packagedL(is), Figures.WORKING)));
+                    first.unrounded().divide(packagedL(was), Pints.WORKING),
+                    second.unrounded().divide(packagedL(is), Pints.WORKING)));
         }
         BigDecimal rates = second.rate().ratePerLpa().subtract(first.rate().ratePerLpa());
         BigDecimal payable = second.payableRate().subtract(first.payableRate());
@@ -213,8 +213,8 @@ final class ComparedTerms {
                         Effect.DUTY,
                         "duty",
                         "litres charged, " + name,
-                        first.dutiableL().divide(packagedL(was), Figures.WORKING),
-                        second.dutiableL().divide(packagedL(is), Figures.WORKING)),
+                        first.dutiableL().divide(packagedL(was), Pints.WORKING),
+                        second.dutiableL().divide(packagedL(is), Pints.WORKING)),
                 Factor.of(
                         Effect.DUTY,
                         "duty",

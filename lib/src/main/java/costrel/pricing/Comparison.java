@@ -2,6 +2,7 @@ package costrel.pricing;
 
 import costrel.cost.ContainerCost;
 import costrel.cost.CostSheet;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -107,7 +108,7 @@ public record Comparison(CostSheet before, CostSheet after, List<Moved> effects)
         againstTheMean(before, after, sums);
         BigDecimal left = after.unroundedPerPint().subtract(before.unroundedPerPint());
         for (Effect effect : Effect.values()) {
-            left = left.subtract(Figures.sum(List.copyOf(sums.of(effect).values())));
+            left = left.subtract(Pints.sum(List.copyOf(sums.of(effect).values())));
         }
         sums.add(Effect.ROUNDING, "rounding", "pennies of the lines and of the duty", left);
 
@@ -141,7 +142,7 @@ public record Comparison(CostSheet before, CostSheet after, List<Moved> effects)
                         term.get(i).effect(),
                         part.part(),
                         part.item(),
-                        weights.get(i).multiply(part.difference(), Figures.WORKING));
+                        weights.get(i).multiply(part.difference(), Pints.WORKING));
             }
         }
     }
@@ -149,7 +150,7 @@ public record Comparison(CostSheet before, CostSheet after, List<Moved> effects)
     /** What one container gains in pints the others lose: reckoned against the mean pint, a line says if it is a dear one. */
     private static void againstTheMean(CostSheet before, CostSheet after, Sums sums) {
         BigDecimal mean =
-                before.unroundedPerPint().add(after.unroundedPerPint()).divide(BigDecimal.valueOf(2), Figures.WORKING);
+                before.unroundedPerPint().add(after.unroundedPerPint()).divide(BigDecimal.valueOf(2), Pints.WORKING);
         Map<String, ContainerCost> first = ComparedTerms.containers(before);
         Map<String, ContainerCost> second = ComparedTerms.containers(after);
         Set<String> names = new TreeSet<>(first.keySet());
@@ -162,7 +163,7 @@ public record Comparison(CostSheet before, CostSheet after, List<Moved> effects)
                     Effect.MIX,
                     ComparedTerms.CONTAINERS,
                     ComparedTerms.nameOf(was, is),
-                    gained.multiply(mean, Figures.WORKING).negate());
+                    gained.multiply(mean, Pints.WORKING).negate());
         }
     }
 
@@ -171,7 +172,7 @@ public record Comparison(CostSheet before, CostSheet after, List<Moved> effects)
                 .filter(entry -> entry.getValue().abs().compareTo(NOTHING) > 0)
                 .map(entry -> new Line(entry.getKey().part(), entry.getKey().item(), entry.getValue()))
                 .toList();
-        return new Moved(effect, Figures.sum(lines.stream().map(Line::perPint).toList()), lines);
+        return new Moved(effect, Pints.sum(lines.stream().map(Line::perPint).toList()), lines);
     }
 
     /**

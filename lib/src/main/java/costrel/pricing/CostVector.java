@@ -4,6 +4,7 @@ import costrel.cost.ContainerCost;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package costrel.pricing;
 
 import costrel.cost.CostGroup;
+import costrel.figures.Figures;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

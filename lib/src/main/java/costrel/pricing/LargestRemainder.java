@@ -42,7 +42,7 @@ final class LargestRemainder {
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         BigDecimal unit = BigDecimal.ONE.movePointLeft(places);
-        int missing = target.subtract(Figures.sum(cut)).divide(unit).intValueExact();
+        int missing = target.subtract(Pints.sum(cut)).divide(unit).intValueExact();
         for (int i = 0; i < Math.abs(missing); i++) {
             int at = i % rises.size();
             int which = lostMostFirst.get(missing > 0 ? at : rises.size() - 1 - at);

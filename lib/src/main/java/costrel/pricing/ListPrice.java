@@ -1,5 +1,6 @@
 package costrel.pricing;
 
+import costrel.figures.Figures;
 import org.joda.money.Money;
 
 /**

@@ -1,8 +1,9 @@
 package costrel.pricing;
 
-import costrel.cost.Container;
 import costrel.cost.CostSheet;
 import costrel.cost.YieldChain;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,7 @@ public record LossWorth(
                     : sheet.gyleCost()
                             .getAmount()
                             .multiply(Container.PINT_L)
-                            .divide(sheet.yieldChain().soldL(), Figures.WORKING);
+                            .divide(sheet.yieldChain().soldL(), Pints.WORKING);
             rows.add(row(
                     steps.get(i).lostIn(),
                     steps.get(i - 1).litres(),
@@ -53,7 +54,7 @@ public record LossWorth(
     }
 
     private static LossWorth row(String lostIn, BigDecimal inL, BigDecimal outL, BigDecimal spreadPerPint) {
-        BigDecimal kept = outL.divide(inL, Figures.WORKING);
+        BigDecimal kept = outL.divide(inL, Pints.WORKING);
         BigDecimal loss = BigDecimal.ONE.subtract(kept);
         if (kept.compareTo(POINT) <= 0) {
             throw new IllegalArgumentException(lostIn + ": expected more than a point of the beer to be left, found "
@@ -89,6 +90,6 @@ public record LossWorth(
     }
 
     private static BigDecimal pints(BigDecimal saleableHl) {
-        return Figures.pints(Figures.zeroOrMore("beer sold in the year", saleableHl, " hL"));
+        return Pints.pints(Figures.zeroOrMore("beer sold in the year", saleableHl, " hL"));
     }
 }

@@ -1,5 +1,6 @@
 package costrel.pricing;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.joda.money.Money;

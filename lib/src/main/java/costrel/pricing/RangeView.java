@@ -1,5 +1,6 @@
 package costrel.pricing;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -121,7 +122,7 @@ public record RangeView(CurrencyUnit currency, List<Row> rows, Total total) {
             }
             names.add(name);
         }
-        BigDecimal allHl = Figures.sum(range.stream().map(RangeView::hl).toList());
+        BigDecimal allHl = Pints.sum(range.stream().map(RangeView::hl).toList());
         List<Row> rows =
                 range.stream().map(sold -> row(currency, sold, range, allHl)).toList();
         return new RangeView(currency, rows, total(currency, rows, allHl));

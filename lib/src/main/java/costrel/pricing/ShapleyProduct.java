@@ -32,7 +32,7 @@ final class ShapleyProduct {
         List<Integer> changed = new ArrayList<>();
         for (int i = 0; i < before.size(); i++) {
             if (before.get(i).compareTo(after.get(i)) == 0) {
-                common = common.multiply(before.get(i), Figures.WORKING);
+                common = common.multiply(before.get(i), Pints.WORKING);
             } else {
                 changed.add(i);
             }
@@ -41,7 +41,7 @@ final class ShapleyProduct {
         for (int i = 0; i < before.size(); i++) {
             weights.add(
                     changed.contains(i)
-                            ? weight(i, changed, before, after).multiply(common, Figures.WORKING)
+                            ? weight(i, changed, before, after).multiply(common, Pints.WORKING)
                             : BigDecimal.ZERO);
         }
         return weights;
@@ -63,17 +63,17 @@ final class ShapleyProduct {
         BigDecimal weight = BigDecimal.ZERO;
         for (int s = 0; s < players; s++) {
             BigDecimal orders = factorial(s).multiply(factorial(players - 1 - s));
-            weight = weight.add(sums.get(s).multiply(orders, Figures.WORKING), Figures.WORKING);
+            weight = weight.add(sums.get(s).multiply(orders, Pints.WORKING), Pints.WORKING);
         }
-        return weight.divide(factorial(players), Figures.WORKING);
+        return weight.divide(factorial(players), Pints.WORKING);
     }
 
     private static List<BigDecimal> times(List<BigDecimal> sums, BigDecimal before, BigDecimal after) {
         List<BigDecimal> product = new ArrayList<>();
         for (int s = 0; s <= sums.size(); s++) {
-            BigDecimal stays = s < sums.size() ? sums.get(s).multiply(before, Figures.WORKING) : BigDecimal.ZERO;
-            BigDecimal changes = s > 0 ? sums.get(s - 1).multiply(after, Figures.WORKING) : BigDecimal.ZERO;
-            product.add(stays.add(changes, Figures.WORKING));
+            BigDecimal stays = s < sums.size() ? sums.get(s).multiply(before, Pints.WORKING) : BigDecimal.ZERO;
+            BigDecimal changes = s > 0 ? sums.get(s - 1).multiply(after, Pints.WORKING) : BigDecimal.ZERO;
+            product.add(stays.add(changes, Pints.WORKING));
         }
         return product;
     }

@@ -2,7 +2,8 @@ package costrel.pricing;
 
 import costrel.cost.ContainerCost;
 import costrel.cost.CostSheet;
-import costrel.cost.DutyRate;
+import costrel.duty.DutyRate;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

@@ -4,6 +4,7 @@ import costrel.cost.ContainerCost;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -95,6 +96,6 @@ public record UnitCost(
      * @return hectolitres
      */
     public BigDecimal saleableHl() {
-        return Figures.hl(saleablePints);
+        return Pints.hl(saleablePints);
     }
 }

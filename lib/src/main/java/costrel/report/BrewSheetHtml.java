@@ -1,9 +1,9 @@
 package costrel.report;
 
 import costrel.brewery.Brew;
-import costrel.cost.ContainerKind;
-import costrel.cost.PackagingRun;
-import costrel.cost.PackagingShare;
+import costrel.packaging.ContainerKind;
+import costrel.packaging.PackagingRun;
+import costrel.packaging.PackagingShare;
 import costrel.plant.DipTable;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;

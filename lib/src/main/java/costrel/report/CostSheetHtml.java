@@ -2,11 +2,11 @@ package costrel.report;
 
 import costrel.brewery.SellingPrices;
 import costrel.cost.ContainerCost;
-import costrel.cost.CostFinding;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
 import costrel.cost.YieldChain;
+import costrel.explain.CostFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,14 +1,14 @@
 package costrel.report;
 
 import costrel.cost.ContainerCost;
-import costrel.cost.CostFinding;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
-import costrel.cost.DutyBasis;
-import costrel.cost.DutyFigure;
-import costrel.cost.DutyUnit;
 import costrel.cost.YieldChain;
+import costrel.duty.DutyBasis;
+import costrel.duty.DutyFigure;
+import costrel.duty.DutyUnit;
+import costrel.explain.CostFinding;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

@@ -13,7 +13,7 @@ record FirstInFirstOut() implements Valuation {
     private record Layer(Movement.Receipt receipt, BigDecimal left) {
         BigDecimal cost(BigDecimal quantity) {
             BigDecimal cost = receipt.cost().getAmount().multiply(quantity);
-            return cost.divide(receipt.quantity(), Checks.CARRIED);
+            return cost.divide(receipt.quantity(), Carried.CARRIED);
         }
     }
 

@@ -1,5 +1,6 @@
 package costrel.stock;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.Money;
@@ -15,9 +16,9 @@ import org.joda.money.Money;
 public record FixedOverhead(Money fixed, BigDecimal normalHl, BigDecimal actualHl) {
 
     public FixedOverhead {
-        Checks.zeroOrMore("fixed overhead", fixed);
-        Checks.overZero("fixed overhead: normal output", normalHl, " hL");
-        Checks.zeroOrMore("fixed overhead: actual output", actualHl, " hL");
+        Figures.zeroOrMore("fixed overhead", fixed);
+        Figures.overZero("fixed overhead: normal output", normalHl, " hL");
+        Figures.zeroOrMore("fixed overhead: actual output", actualHl, " hL");
     }
 
     /**
@@ -26,7 +27,7 @@ public record FixedOverhead(Money fixed, BigDecimal normalHl, BigDecimal actualH
      * @return money per hL, to 60 digits
      */
     public BigDecimal perHl() {
-        return fixed.getAmount().divide(normalHl.max(actualHl), Checks.CARRIED);
+        return fixed.getAmount().divide(normalHl.max(actualHl), Carried.CARRIED);
     }
 
     /**

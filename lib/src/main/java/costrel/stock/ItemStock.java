@@ -1,6 +1,7 @@
 package costrel.stock;
 
 import costrel.explain.Explanation;
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -72,28 +73,29 @@ public record ItemStock(
      */
     public Explanation explanation() {
         List<Explanation> parts = new ArrayList<>();
-        parts.add(Explanation.of("opening", Checks.text(opening), amount(openingQuantity)));
-        parts.add(Explanation.of("receipts", Checks.text(received), amount(receivedQuantity)));
+        parts.add(Explanation.of("opening", Figures.text(opening), amount(openingQuantity)));
+        parts.add(Explanation.of("receipts", Figures.text(received), amount(receivedQuantity)));
         for (IssueCost issue : issues) {
-            String residue = issue.residue().isZero() ? "" : ", with " + Checks.text(issue.residue()) + " of roundings";
+            String residue =
+                    issue.residue().isZero() ? "" : ", with " + Figures.text(issue.residue()) + " of roundings";
             parts.add(Explanation.of(
                     "issue of " + issue.issue().day(),
-                    Checks.text(issue.value()),
-                    amount(issue.issue().quantity()) + ", unrounded " + Checks.shown(issue.unrounded()) + residue + "; "
-                            + issue.issue().origin().replaceAll("\\p{Cntrl}+", " ")));
+                    Figures.text(issue.value()),
+                    amount(issue.issue().quantity()) + ", unrounded " + Carried.shown(issue.unrounded()) + residue
+                            + "; " + issue.issue().origin().replaceAll("\\p{Cntrl}+", " ")));
         }
         if (!valuation.differenceLabel().isEmpty()) {
-            parts.add(Explanation.leaf(valuation.differenceLabel(), Checks.text(difference)));
+            parts.add(Explanation.leaf(valuation.differenceLabel(), Figures.text(difference)));
         }
         return new Explanation(
                 "stock of " + item,
-                Checks.text(closing),
+                Figures.text(closing),
                 amount(closingQuantity) + " by " + valuation.label() + ": opening + receipts − issues"
                         + (valuation.differenceLabel().isEmpty() ? "" : " − " + valuation.differenceLabel()),
                 parts);
     }
 
     private String amount(BigDecimal quantity) {
-        return Checks.plain(quantity) + " " + unit;
+        return Figures.plain(quantity) + " " + unit;
     }
 }

@@ -1,5 +1,6 @@
 package costrel.stock;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.joda.money.Money;
@@ -59,12 +60,12 @@ public sealed interface Movement {
             implements Movement {
 
         public Receipt {
-            item = Checks.named(origin + ": item", item);
-            unit = Checks.named(origin + ": " + item + ": unit", unit);
-            Checks.overZero(origin + ": " + item + ": received", quantity, " " + unit);
+            item = Figures.named(origin + ": item", item);
+            unit = Figures.named(origin + ": " + item + ": unit", unit);
+            Figures.overZero(origin + ": " + item + ": received", quantity, " " + unit);
             if (cost.isNegative()) {
                 throw new IllegalArgumentException(
-                        origin + ": " + item + ": cost: expected 0 or more, found " + Checks.text(cost));
+                        origin + ": " + item + ": cost: expected 0 or more, found " + Figures.text(cost));
             }
         }
     }
@@ -81,9 +82,9 @@ public sealed interface Movement {
     record Issue(LocalDate day, String item, BigDecimal quantity, String unit, String origin) implements Movement {
 
         public Issue {
-            item = Checks.named(origin + ": item", item);
-            unit = Checks.named(origin + ": " + item + ": unit", unit);
-            Checks.overZero(origin + ": " + item + ": issued", quantity, " " + unit);
+            item = Figures.named(origin + ": item", item);
+            unit = Figures.named(origin + ": " + item + ": unit", unit);
+            Figures.overZero(origin + ": " + item + ": issued", quantity, " " + unit);
         }
     }
 }

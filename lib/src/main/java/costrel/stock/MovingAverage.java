@@ -29,10 +29,10 @@ record MovingAverage() implements Valuation {
             } else {
                 BigDecimal cost = movement.quantity().compareTo(quantity) == 0
                         ? value
-                        : value.multiply(movement.quantity()).divide(quantity, Checks.CARRIED);
+                        : value.multiply(movement.quantity()).divide(quantity, Carried.CARRIED);
                 issues.add(cost);
                 quantity = quantity.subtract(movement.quantity());
-                value = value.subtract(cost, Checks.CARRIED);
+                value = value.subtract(cost, Carried.CARRIED);
             }
         }
         return new CostFlow(issues, value);

@@ -34,11 +34,11 @@ record PeriodicAverage() implements Valuation {
         List<BigDecimal> issues = new ArrayList<>();
         for (Movement movement : movements) {
             if (movement instanceof Movement.Issue) {
-                issues.add(value.multiply(movement.quantity()).divide(received, Checks.CARRIED));
+                issues.add(value.multiply(movement.quantity()).divide(received, Carried.CARRIED));
             }
         }
         BigDecimal closing =
-                left.signum() == 0 ? BigDecimal.ZERO : value.multiply(left).divide(received, Checks.CARRIED);
+                left.signum() == 0 ? BigDecimal.ZERO : value.multiply(left).divide(received, Carried.CARRIED);
         return new CostFlow(issues, closing);
     }
 }

@@ -1,5 +1,6 @@
 package costrel.stock;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.Money;
@@ -20,23 +21,23 @@ public record ProcessCost(
         Money inputs, Money byProducts, BigDecimal startHl, BigDecimal normalLossShare, BigDecimal goodHl) {
 
     public ProcessCost {
-        Checks.zeroOrMore("batch: inputs", inputs);
-        Checks.zeroOrMore("batch: by-products", byProducts);
-        Checks.sameCurrency("batch: by-products", inputs, byProducts);
+        Figures.zeroOrMore("batch: inputs", inputs);
+        Figures.zeroOrMore("batch: by-products", byProducts);
+        Figures.same("batch: by-products", inputs.getCurrencyUnit(), byProducts.getCurrencyUnit());
         if (byProducts.isGreaterThan(inputs)) {
             throw new IllegalArgumentException("batch: by-products: expected no more than the inputs of "
-                    + Checks.text(inputs) + ", found " + Checks.text(byProducts));
+                    + Figures.text(inputs) + ", found " + Figures.text(byProducts));
         }
-        Checks.overZero("batch: start", startHl, " hL");
-        Checks.zeroOrMore("batch: normal loss", normalLossShare, "");
+        Figures.overZero("batch: start", startHl, " hL");
+        Figures.zeroOrMore("batch: normal loss", normalLossShare, "");
         if (normalLossShare.compareTo(BigDecimal.ONE) >= 0) {
             throw new IllegalArgumentException(
-                    "batch: normal loss: expected a share under 1, found " + Checks.plain(normalLossShare));
+                    "batch: normal loss: expected a share under 1, found " + Figures.plain(normalLossShare));
         }
-        Checks.zeroOrMore("batch: good output", goodHl, " hL");
+        Figures.zeroOrMore("batch: good output", goodHl, " hL");
         if (goodHl.compareTo(startHl) > 0) {
-            throw new IllegalArgumentException("batch: good output: expected no more than the " + Checks.plain(startHl)
-                    + " hL that went in, found " + Checks.plain(goodHl));
+            throw new IllegalArgumentException("batch: good output: expected no more than the " + Figures.plain(startHl)
+                    + " hL that went in, found " + Figures.plain(goodHl));
         }
     }
 
@@ -64,7 +65,7 @@ public record ProcessCost(
      * @return money per hL, to 60 digits
      */
     public BigDecimal unitCost() {
-        return net().getAmount().divide(normalHl().max(goodHl), Checks.CARRIED);
+        return net().getAmount().divide(normalHl().max(goodHl), Carried.CARRIED);
     }
 
     /**

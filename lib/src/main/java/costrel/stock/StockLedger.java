@@ -1,5 +1,6 @@
 package costrel.stock;
 
+import costrel.figures.Figures;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -162,12 +163,12 @@ public final class StockLedger {
             }
         }
         CostFlow flow = valuation.flow(List.copyOf(ofItem));
-        Money closing = Checks.money(currency, flow.closing());
+        Money closing = Carried.money(currency, flow.closing());
         boolean whatWasPaid = valuation.differenceLabel().isEmpty();
         Money left = opening.plus(received).minus(closing);
         List<IssueCost> costs = new ArrayList<>();
         for (int i = 0; i < issues.size(); i++) {
-            Money rounded = Checks.money(currency, flow.issues().get(i));
+            Money rounded = Carried.money(currency, flow.issues().get(i));
             boolean last = i == issues.size() - 1;
             Money value = last && whatWasPaid ? left : rounded;
             left = left.minus(value);
@@ -212,9 +213,9 @@ public final class StockLedger {
                 opened = true;
                 if (movement.quantity().compareTo(there) > 0) {
                     String unit = " " + first.unit();
-                    return Optional.of(row + Checks.plain(movement.quantity()) + unit + " issued on " + movement.day()
-                            + ", " + Checks.plain(there) + unit + " there: short of "
-                            + Checks.plain(movement.quantity().subtract(there)) + unit);
+                    return Optional.of(row + Figures.plain(movement.quantity()) + unit + " issued on " + movement.day()
+                            + ", " + Figures.plain(there) + unit + " there: short of "
+                            + Figures.plain(movement.quantity().subtract(there)) + unit);
                 }
                 there = there.subtract(movement.quantity());
             }

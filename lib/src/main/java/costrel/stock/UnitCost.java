@@ -1,5 +1,6 @@
 package costrel.stock;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -14,7 +15,7 @@ import java.time.LocalDate;
 public record UnitCost(String item, LocalDate from, BigDecimal cost, String origin) {
 
     public UnitCost {
-        item = Checks.named("unit cost: item", item);
-        Checks.zeroOrMore("unit cost of " + item, cost, "");
+        item = Figures.named("unit cost: item", item);
+        Figures.zeroOrMore("unit cost of " + item, cost, "");
     }
 }

@@ -1,8 +1,8 @@
 package costrel.tables;
 
-import costrel.cost.Pack;
-import costrel.cost.PackUnit;
-import costrel.cost.PriceAdjustment;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceAdjustment;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,7 +1,7 @@
 package costrel.tables;
 
 import costrel.cost.CostBasis;
-import costrel.cost.YearVolume;
+import costrel.duty.YearVolume;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

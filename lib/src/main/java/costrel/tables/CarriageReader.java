@@ -1,7 +1,7 @@
 package costrel.tables;
 
-import costrel.cost.Carriage;
-import costrel.cost.Pack;
+import costrel.buying.Carriage;
+import costrel.buying.Pack;
 import costrel.recipe.Names;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package costrel.tables;
 
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package costrel.tables;
 
-import costrel.cost.DraughtRule;
-import costrel.cost.DutyBasis;
-import costrel.cost.DutyRate;
-import costrel.cost.DutyRounding;
-import costrel.cost.DutyUnit;
-import costrel.cost.YearTier;
+import costrel.duty.DraughtRule;
+import costrel.duty.DutyBasis;
+import costrel.duty.DutyRate;
+import costrel.duty.DutyRounding;
+import costrel.duty.DutyUnit;
+import costrel.duty.YearTier;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -1,9 +1,9 @@
 package costrel.tables;
 
-import costrel.cost.DraughtRule;
-import costrel.cost.DutyRate;
-import costrel.cost.DutySchedule;
-import costrel.cost.ReliefBand;
+import costrel.duty.DraughtRule;
+import costrel.duty.DutyRate;
+import costrel.duty.DutySchedule;
+import costrel.duty.ReliefBand;
 import costrel.wort.StrengthFactor;
 import costrel.wort.StrengthFactorTable;
 import java.math.BigDecimal;

@@ -1,9 +1,9 @@
 package costrel.tables;
 
-import costrel.cost.DutyBasis;
-import costrel.cost.DutyRate;
-import costrel.cost.DutySchedule;
-import costrel.cost.ReliefBand;
+import costrel.duty.DutyBasis;
+import costrel.duty.DutyRate;
+import costrel.duty.DutySchedule;
+import costrel.duty.ReliefBand;
 import costrel.recipe.Names;
 import costrel.tables.DutyReader.OfCountry;
 import costrel.wort.StrengthFactorTable;

@@ -1,7 +1,7 @@
 package costrel.tables;
 
-import costrel.cost.Pack;
-import costrel.cost.PackUnit;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
 import costrel.measure.Amounts;
 import costrel.measure.QuantityText;
 import costrel.measure.Units;

@@ -1,6 +1,6 @@
 package costrel.tables;
 
-import costrel.cost.ExchangeRate;
+import costrel.buying.ExchangeRate;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

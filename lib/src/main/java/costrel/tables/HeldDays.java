@@ -1,8 +1,8 @@
 package costrel.tables;
 
 import costrel.cost.ContainerCharges.PackagingFee;
-import costrel.cost.DutyRate;
-import costrel.cost.ReliefBand;
+import costrel.duty.DutyRate;
+import costrel.duty.ReliefBand;
 import costrel.recipe.Names;
 import java.time.LocalDate;
 import java.util.ArrayList;

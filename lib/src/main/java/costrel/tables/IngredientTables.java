@@ -1,10 +1,10 @@
 package costrel.tables;
 
-import costrel.cost.Container;
 import costrel.cost.ContainerCharges.PackagingFee;
-import costrel.cost.DutySchedule;
+import costrel.duty.DutySchedule;
 import costrel.harvest.CropYearAlpha;
 import costrel.hops.HopVariety;
+import costrel.packaging.Container;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Supply;
 import java.io.InputStream;

@@ -1,10 +1,10 @@
 package costrel.tables;
 
-import costrel.cost.Origin;
-import costrel.cost.Pack;
-import costrel.cost.PriceList;
-import costrel.cost.PriceRow;
-import costrel.cost.PriceVat;
+import costrel.buying.Origin;
+import costrel.buying.Pack;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.buying.PriceVat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package costrel.tables;
 
-import costrel.cost.ProductionYears;
+import costrel.duty.ProductionYears;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package costrel.tables;
 
-import costrel.cost.Pack;
+import costrel.buying.Pack;
 import costrel.recipe.Names;
 import costrel.stock.Movement;
 import costrel.stock.StockLedger;

@@ -16,6 +16,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.ReferenceTable;
+import costrel.buying.Carriage;
+import costrel.buying.ExchangeRate;
+import costrel.buying.ExchangeRates;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.buying.PriceTerms;
+import costrel.duty.DutyTables;
+import costrel.duty.ProductionYears;
+import costrel.packaging.PackagingShare;
 import costrel.stock.Movement;
 import costrel.stock.StockLedger;
 import costrel.stock.Valuation;
@@ -389,7 +400,7 @@ class BuyingTest {
                 PriceList.of(rows()).with(euro),
                 List.of(),
                 List.of(),
-                DutyElsewhereTest.shipped("Germany"),
+                DutyTables.shipped("Germany"),
                 ProductionYears.unknown(),
                 CostOptions.in(CurrencyUnit.EUR));
 

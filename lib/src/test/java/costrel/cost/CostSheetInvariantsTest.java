@@ -9,6 +9,12 @@ import static costrel.cost.Given.rate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
+import costrel.packaging.PackagingShare;
 import costrel.wort.Gravity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -16,6 +16,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.buying.NoPriceException;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.packaging.PackagingShare;
 import costrel.wort.Gravity;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -1,6 +1,18 @@
 package costrel.cost;
 
 import costrel.ReferenceTable;
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceRow;
+import costrel.duty.DraughtRule;
+import costrel.duty.DutyInput;
+import costrel.duty.DutyRate;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
+import costrel.duty.ReliefBand;
+import costrel.explain.CostFinding;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.wort.Gravity;
 import costrel.wort.StrengthFactor;
 import costrel.wort.StrengthFactorTable;
@@ -13,28 +25,27 @@ import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.function.Executable;
 
-/** What the tests of this package start from: the shipped duty tables and short ways to write prices and containers. */
-final class Given {
-    static final CurrencyUnit GBP = CurrencyUnit.GBP;
+/** What the tests of buying, duty and costs start from: the shipped duty tables and short ways to write prices and containers. */
+public final class Given {
+    public static final CurrencyUnit GBP = CurrencyUnit.GBP;
 
     /** An invented A: a brewery of 10,000 hL a year at 4.2 % makes 420 hL of pure alcohol. */
-    static final BigDecimal A_420 = BigDecimal.valueOf(420);
+    public static final BigDecimal A_420 = BigDecimal.valueOf(420);
 
     private static final List<Map<String, String>> CONTAINERS = ReferenceTable.read("ingredient-tables/containers.csv");
 
     private Given() {}
 
-    static BigDecimal dec(String text) {
+    public static BigDecimal dec(String text) {
         return new BigDecimal(text);
     }
 
-    static LocalDate day(String iso) {
+    public static LocalDate day(String iso) {
         return LocalDate.parse(iso);
     }
 
-    static String cell(Map<String, String> row, String column) {
+    public static String cell(Map<String, String> row, String column) {
         String cell = row.get(column);
         if (cell == null) {
             throw new AssertionError("expected a column '" + column + "', found " + row.keySet());
@@ -43,7 +54,7 @@ final class Given {
     }
 
     /** The number of a cell such as "19.45 GBP" or "3.5 %". */
-    static BigDecimal figure(Map<String, String> row, String column) {
+    public static BigDecimal figure(Map<String, String> row, String column) {
         return dec(cell(row, column).split(" ", 2)[0]);
     }
 
@@ -54,11 +65,11 @@ final class Given {
     }
 
     /** The tables of the United Kingdom as they ship. */
-    static DutySchedule uk() {
+    public static DutySchedule uk() {
         return new DutySchedule("UK", GBP, rates("UK"), bands("UK"), List.of(factors()));
     }
 
-    static List<DutyRate> rates(String country) {
+    public static List<DutyRate> rates(String country) {
         return ReferenceTable.read("ingredient-tables/duty-rates.csv").stream()
                 .filter(row -> cell(row, "country").equals(country))
                 .map(row -> new DutyRate(
@@ -74,7 +85,7 @@ final class Given {
                 .toList();
     }
 
-    static List<ReliefBand> bands(String country) {
+    public static List<ReliefBand> bands(String country) {
         return ReferenceTable.read("ingredient-tables/duty-reliefs.csv").stream()
                 .filter(row -> cell(row, "country").equals(country))
                 .map(row -> new ReliefBand(
@@ -91,7 +102,7 @@ final class Given {
                 .toList();
     }
 
-    static StrengthFactorTable factors() {
+    public static StrengthFactorTable factors() {
         List<StrengthFactor> factors = new ArrayList<>();
         for (Map<String, String> row : ReferenceTable.read("ingredient-tables/strength-factors.csv")) {
             factors.add(new StrengthFactor(
@@ -103,12 +114,12 @@ final class Given {
     }
 
     /** A shipped container. */
-    static Container container(String name) {
+    public static Container container(String name) {
         return container(name, "0");
     }
 
     /** A shipped container with so many litres of sediment. */
-    static Container container(String name, String sedimentL) {
+    public static Container container(String name, String sedimentL) {
         Map<String, String> row = CONTAINERS.stream()
                 .filter(candidate -> cell(candidate, "name").equals(name))
                 .findFirst()
@@ -132,7 +143,7 @@ final class Given {
     }
 
     /** A container that holds and declares so many litres. */
-    static Container holding(String litres, boolean conditioned, boolean draught) {
+    public static Container holding(String litres, boolean conditioned, boolean draught) {
         return new Container(
                 litres + " L",
                 ContainerKind.KEG,
@@ -147,12 +158,12 @@ final class Given {
     }
 
     /** Production of the year that counts for beer brewed on a day. */
-    static ProductionYears made(LocalDate brewedOn, BigDecimal hl) {
+    public static ProductionYears made(LocalDate brewedOn, BigDecimal hl) {
         return new ProductionYears(Map.of(ProductionYears.yearOf(brewedOn).minusYears(1), hl));
     }
 
     /** A weak beer, so that a declared strength is never under the expected one: 30 less 25 degrees is 0.6 %. */
-    static DutyInput declared(
+    public static DutyInput declared(
             Container container, int count, String strength, LocalDate day, ProductionYears production) {
         return new DutyInput(
                 container,
@@ -169,7 +180,7 @@ final class Given {
     }
 
     /** A price of one supplier, valid all of 2026, with no minimum and no delivery. */
-    static PriceRow price(String item, String supplier, String content, PackUnit unit, String price) {
+    public static PriceRow price(String item, String supplier, String content, PackUnit unit, String price) {
         return new PriceRow(
                 item,
                 supplier,
@@ -183,32 +194,32 @@ final class Given {
                 "prices.csv:" + item);
     }
 
-    static Rate rate(String item, RateGroup group, String amount, RateBasis basis) {
+    public static Rate rate(String item, RateGroup group, String amount, RateBasis basis) {
         return new Rate(
                 item, group, dec(amount), GBP, basis, false, day("2026-01-01"), Optional.empty(), "rates.csv:" + item);
     }
 
-    static void assertFigure(String expected, BigDecimal found) {
+    public static void assertFigure(String expected, BigDecimal found) {
         Assertions.assertEquals(0, dec(expected).compareTo(found), "expected " + expected + ", found " + found);
     }
 
-    static void assertSays(String words, List<CostFinding> findings) {
+    public static void assertSays(String words, List<CostFinding> findings) {
         Assertions.assertTrue(
                 findings.stream().anyMatch(finding -> finding.text().contains(words)),
                 () -> "expected one that says '" + words + "', found "
                         + findings.stream().map(CostFinding::text).toList());
     }
 
-    static void assertSilent(String words, List<CostFinding> findings) {
+    public static void assertSilent(String words, List<CostFinding> findings) {
         Assertions.assertTrue(
                 findings.stream().noneMatch(finding -> finding.text().contains(words)),
                 () -> "expected none that says '" + words + "', found "
                         + findings.stream().map(CostFinding::text).toList());
     }
 
-    static void assertRefused(String words, Executable executable) {
-        IllegalArgumentException refused = Assertions.assertThrows(IllegalArgumentException.class, executable);
-        String message = String.valueOf(refused.getMessage());
+    public static void assertRefused(String words, Runnable refused) {
+        IllegalArgumentException fault = Assertions.assertThrows(IllegalArgumentException.class, refused::run);
+        String message = String.valueOf(fault.getMessage());
         Assertions.assertTrue(message.contains(words), () -> "expected '" + words + "', found '" + message + "'");
     }
 }

@@ -3,6 +3,8 @@ package costrel.cost;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import costrel.buying.UnitPrice;
+import costrel.figures.Rounded;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

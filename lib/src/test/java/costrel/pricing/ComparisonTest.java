@@ -1,26 +1,27 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertFigure;
+import static costrel.cost.Given.assertRefused;
+import static costrel.cost.Given.dec;
 import static costrel.pricing.Given.SEED;
-import static costrel.pricing.Given.assertFigure;
 import static costrel.pricing.Given.assertNear;
-import static costrel.pricing.Given.assertRefused;
 import static costrel.pricing.Given.bitter;
-import static costrel.pricing.Given.dec;
 import static costrel.pricing.Given.keg;
 import static costrel.pricing.Given.price;
 import static costrel.pricing.Given.uses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.buying.PackUnit;
+import costrel.buying.PriceRow;
 import costrel.cost.BillGroup;
 import costrel.cost.BillLine;
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
 import costrel.cost.CostSheet;
-import costrel.cost.PackUnit;
 import costrel.cost.PackageItem;
-import costrel.cost.PackagingShare;
-import costrel.cost.PriceRow;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
+import costrel.packaging.PackagingShare;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -102,7 +103,7 @@ class ComparisonTest {
         BigDecimal sum = BigDecimal.ZERO;
         for (ComparisonStatement.Row row : statement.rows()) {
             sum = sum.add(row.amount());
-            BigDecimal lines = Figures.sum(
+            BigDecimal lines = Pints.sum(
                     row.lines().stream().map(ComparisonStatement.Line::amount).toList());
             assertEquals(0, row.amount().compareTo(lines), which + ": " + row.effect());
         }
@@ -117,7 +118,7 @@ class ComparisonTest {
             CostSheet after = random(random).sheet();
             Comparison comparison = Comparison.between(before, after);
             String which = "seed " + SEED + ", case " + i;
-            BigDecimal sum = Figures.sum(
+            BigDecimal sum = Pints.sum(
                     comparison.effects().stream().map(Comparison.Moved::perPint).toList());
             assertNear(after.unroundedPerPint().subtract(before.unroundedPerPint()), sum, LAST_DIGIT, which);
             assertNear(

@@ -1,42 +1,36 @@
 package costrel.pricing;
 
-import costrel.ReferenceTable;
+import static costrel.cost.Given.dec;
+
+import costrel.buying.Pack;
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
 import costrel.cost.Batch;
 import costrel.cost.BillGroup;
 import costrel.cost.BillLine;
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
 import costrel.cost.CostOptions;
 import costrel.cost.CostSheet;
 import costrel.cost.Coster;
-import costrel.cost.DraughtRule;
-import costrel.cost.DutyRate;
-import costrel.cost.DutySchedule;
-import costrel.cost.Pack;
-import costrel.cost.PackUnit;
 import costrel.cost.PackageItem;
-import costrel.cost.PackagingShare;
-import costrel.cost.PriceList;
-import costrel.cost.PriceRow;
-import costrel.cost.ProductionYears;
 import costrel.cost.Rate;
 import costrel.cost.RateBasis;
 import costrel.cost.RateGroup;
-import costrel.cost.ReliefBand;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
+import costrel.packaging.PackagingShare;
 import costrel.wort.Gravity;
-import costrel.wort.StrengthFactor;
-import costrel.wort.StrengthFactorTable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.function.Executable;
 
 /** What the tests of this package start from: an invented beer with its prices, and short ways to write figures. */
 final class Given {
@@ -45,81 +39,12 @@ final class Given {
     static final long SEED = Long.getLong("seed", 4L);
 
     /** The duty tables of the United Kingdom as they ship. */
-    static final DutySchedule UK = uk();
+    static final DutySchedule UK = costrel.cost.Given.uk();
 
     private Given() {}
 
-    static BigDecimal dec(String text) {
-        return new BigDecimal(text);
-    }
-
     static Money gbp(String text) {
         return Money.of(GBP, dec(text));
-    }
-
-    static String cell(Map<String, String> row, String column) {
-        String cell = row.get(column);
-        if (cell == null) {
-            throw new AssertionError("expected a column '" + column + "', found " + row.keySet());
-        }
-        return cell;
-    }
-
-    static BigDecimal figure(Map<String, String> row, String column) {
-        return dec(cell(row, column).split(" ", 2)[0]);
-    }
-
-    private static Optional<LocalDate> until(Map<String, String> row) {
-        return Optional.of(cell(row, "valid until"))
-                .filter(text -> !text.isEmpty())
-                .map(LocalDate::parse);
-    }
-
-    private static List<Map<String, String>> ofUk(String table) {
-        return ReferenceTable.read(table).stream()
-                .filter(row -> cell(row, "country").equals("UK"))
-                .toList();
-    }
-
-    private static DutySchedule uk() {
-        List<DutyRate> rates = ofUk("ingredient-tables/duty-rates.csv").stream()
-                .map(row -> new DutyRate(
-                        LocalDate.parse(cell(row, "valid from")),
-                        until(row),
-                        figure(row, "strength from"),
-                        Optional.of(cell(row, "strength under"))
-                                .filter(text -> !text.isEmpty())
-                                .map(text -> figure(row, "strength under")),
-                        DraughtRule.valueOf(cell(row, "draught").toUpperCase(Locale.ROOT)),
-                        figure(row, "rate"),
-                        cell(row, "source")))
-                .toList();
-        List<ReliefBand> bands = ofUk("ingredient-tables/duty-reliefs.csv").stream()
-                .map(row -> new ReliefBand(
-                        LocalDate.parse(cell(row, "valid from")),
-                        until(row),
-                        figure(row, "strength from"),
-                        figure(row, "strength under"),
-                        cell(row, "draught").equals("yes"),
-                        figure(row, "over"),
-                        figure(row, "up to"),
-                        figure(row, "marginal"),
-                        figure(row, "cumulative"),
-                        cell(row, "source")))
-                .toList();
-        List<StrengthFactor> factors = ReferenceTable.read("ingredient-tables/strength-factors.csv").stream()
-                .map(row -> new StrengthFactor(
-                        figure(row, "difference from").doubleValue(),
-                        figure(row, "difference to").doubleValue(),
-                        figure(row, "factor").doubleValue()))
-                .toList();
-        return new DutySchedule(
-                "UK",
-                GBP,
-                rates,
-                bands,
-                List.of(new StrengthFactorTable(
-                        "HMRC", LocalDate.parse("2023-08-01"), Optional.empty(), factors, "HMRC Notice 226")));
     }
 
     static Container firkin(String sedimentL) {
@@ -283,20 +208,10 @@ final class Given {
                 dec("420"));
     }
 
-    static void assertFigure(String expected, BigDecimal found) {
-        Assertions.assertEquals(0, dec(expected).compareTo(found), "expected " + expected + ", found " + found);
-    }
-
     /** Equal within so much. */
     static void assertNear(BigDecimal expected, BigDecimal found, BigDecimal within, String which) {
         Assertions.assertTrue(
                 expected.subtract(found).abs().compareTo(within) <= 0,
                 () -> which + ": expected " + expected + ", found " + found);
-    }
-
-    static void assertRefused(String words, Executable executable) {
-        IllegalArgumentException refused = Assertions.assertThrows(IllegalArgumentException.class, executable);
-        String message = String.valueOf(refused.getMessage());
-        Assertions.assertTrue(message.contains(words), () -> "expected '" + words + "', found '" + message + "'");
     }
 }

@@ -1,11 +1,11 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertFigure;
+import static costrel.cost.Given.assertRefused;
+import static costrel.cost.Given.cell;
+import static costrel.cost.Given.dec;
+import static costrel.cost.Given.figure;
 import static costrel.pricing.Given.GBP;
-import static costrel.pricing.Given.assertFigure;
-import static costrel.pricing.Given.assertRefused;
-import static costrel.pricing.Given.cell;
-import static costrel.pricing.Given.dec;
-import static costrel.pricing.Given.figure;
 import static costrel.pricing.Given.gbp;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

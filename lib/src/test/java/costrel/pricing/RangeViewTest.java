@@ -1,15 +1,16 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertFigure;
+import static costrel.cost.Given.assertRefused;
+import static costrel.cost.Given.dec;
 import static costrel.pricing.Given.GBP;
 import static costrel.pricing.Given.SEED;
-import static costrel.pricing.Given.assertFigure;
 import static costrel.pricing.Given.assertNear;
-import static costrel.pricing.Given.assertRefused;
-import static costrel.pricing.Given.dec;
 import static costrel.pricing.Given.gbp;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,13 @@ class RangeViewTest {
     private static RangeView.Sold sold(
             String name, String variable, String price, Optional<String> tankDays, int containers) {
         UnitCost cost = new UnitCost(
-                name, GBP, dec(variable), BigDecimal.ZERO, BigDecimal.ZERO, HALF_HL, tankDays.map(Given::dec));
+                name,
+                GBP,
+                dec(variable),
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                HALF_HL,
+                tankDays.map(costrel.cost.Given::dec));
         return new RangeView.Sold(Pricing.of(cost).at(gbp(price)), containers);
     }
 

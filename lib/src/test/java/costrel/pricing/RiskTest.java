@@ -1,7 +1,7 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertRefused;
 import static costrel.pricing.Given.SEED;
-import static costrel.pricing.Given.assertRefused;
 import static costrel.pricing.Given.bitter;
 import static costrel.pricing.Given.gbp;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,9 +1,9 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertFigure;
+import static costrel.cost.Given.dec;
 import static costrel.pricing.Given.SEED;
-import static costrel.pricing.Given.assertFigure;
 import static costrel.pricing.Given.assertNear;
-import static costrel.pricing.Given.dec;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -63,7 +63,7 @@ class ShapleyProductTest {
             BigDecimal expected = dx.multiply(y)
                     .multiply(z)
                     .add(dx.multiply(y.multiply(dz).add(z.multiply(dy))).divide(dec("2")))
-                    .add(dx.multiply(dy).multiply(dz).divide(dec("3"), Figures.WORKING));
+                    .add(dx.multiply(dy).multiply(dz).divide(dec("3"), Pints.WORKING));
             assertNear(expected, effects(before, after).get(0), LAST_DIGIT, "seed " + SEED + ", case " + i);
         }
     }
@@ -89,7 +89,7 @@ class ShapleyProductTest {
             List<BigDecimal> found = effects(before, after);
             for (int factor = 0; factor < n; factor++) {
                 assertNear(
-                        sums.get(factor).divide(BigDecimal.valueOf(orders.size()), Figures.WORKING),
+                        sums.get(factor).divide(BigDecimal.valueOf(orders.size()), Pints.WORKING),
                         found.get(factor),
                         LAST_DIGIT,
                         "seed " + SEED + ", case " + i + ", factor " + factor);
@@ -115,7 +115,7 @@ class ShapleyProductTest {
     /** Three thirds of 1.00 are 0.34, 0.33 and 0.33: the largest remainder, the earlier one at a tie, by hand. */
     @Test
     void a_penny_that_is_missing_goes_to_the_one_that_lost_most() {
-        BigDecimal third = BigDecimal.ONE.divide(dec("3"), Figures.WORKING);
+        BigDecimal third = BigDecimal.ONE.divide(dec("3"), Pints.WORKING);
         assertEquals(
                 List.of(dec("0.34"), dec("0.33"), dec("0.33")),
                 LargestRemainder.round(List.of(third, third, third), dec("1.00"), 2));
@@ -132,10 +132,10 @@ class ShapleyProductTest {
             for (int k = 0; k < 1 + random.nextInt(9); k++) {
                 exact.add(BigDecimal.valueOf(random.nextInt(2_000_001) - 1_000_000, 5));
             }
-            BigDecimal total = Figures.sum(exact).setScale(2, RoundingMode.HALF_UP);
+            BigDecimal total = Pints.sum(exact).setScale(2, RoundingMode.HALF_UP);
             String which = "seed " + SEED + ", case " + i + ": " + exact;
             List<BigDecimal> rounded = LargestRemainder.round(exact, total, 2);
-            assertEquals(0, total.compareTo(Figures.sum(rounded)), which);
+            assertEquals(0, total.compareTo(Pints.sum(rounded)), which);
             for (int k = 0; k < exact.size(); k++) {
                 assertTrue(exact.get(k).subtract(rounded.get(k)).abs().compareTo(dec("0.01")) <= 0, which);
             }

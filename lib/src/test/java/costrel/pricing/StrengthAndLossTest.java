@@ -1,19 +1,20 @@
 package costrel.pricing;
 
+import static costrel.cost.Given.assertFigure;
+import static costrel.cost.Given.assertRefused;
+import static costrel.cost.Given.dec;
 import static costrel.pricing.Given.GBP;
-import static costrel.pricing.Given.assertFigure;
 import static costrel.pricing.Given.assertNear;
-import static costrel.pricing.Given.assertRefused;
 import static costrel.pricing.Given.bitter;
-import static costrel.pricing.Given.dec;
 import static costrel.pricing.Given.keg;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import costrel.cost.Container;
 import costrel.cost.CostOptions;
 import costrel.cost.CostSheet;
-import costrel.cost.PackagingShare;
+import costrel.figures.Figures;
+import costrel.packaging.Container;
+import costrel.packaging.PackagingShare;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ class StrengthAndLossTest {
 
     private static List<StrengthStep.Row> table(String... strengths) {
         return StrengthStep.table(
-                List.of(strengths).stream().map(Given::dec).toList(),
+                List.of(strengths).stream().map(costrel.cost.Given::dec).toList(),
                 strength -> bitter().at(strength.toPlainString()).sheet());
     }
 

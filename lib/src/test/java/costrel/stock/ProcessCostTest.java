@@ -34,7 +34,7 @@ class ProcessCostTest {
         assertEquals(pounds("0.00"), batch.expensed());
         assertEquals(pounds("4880.00"), batch.carried());
         // 4880 / 92 = 53.0434783
-        assertEquals("53.043478", Checks.shown(batch.unitCost()));
+        assertEquals("53.043478", Carried.shown(batch.unitCost()));
     }
 
     @Test

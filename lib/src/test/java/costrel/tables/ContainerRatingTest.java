@@ -2,7 +2,7 @@ package costrel.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import costrel.cost.Container;
+import costrel.packaging.Container;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.ReferenceTable;
-import costrel.cost.Container;
-import costrel.cost.ContainerKind;
-import costrel.cost.Duty;
-import costrel.cost.DutyFigure;
-import costrel.cost.DutyInput;
-import costrel.cost.DutySchedule;
-import costrel.cost.ProductionYears;
-import costrel.cost.YearVolume;
+import costrel.duty.Duty;
+import costrel.duty.DutyFigure;
+import costrel.duty.DutyInput;
+import costrel.duty.DutySchedule;
+import costrel.duty.ProductionYears;
+import costrel.duty.YearVolume;
+import costrel.packaging.Container;
+import costrel.packaging.ContainerKind;
 import costrel.wort.Gravity;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -70,7 +70,7 @@ class DutyTablesTest {
     }
 
     static List<Map<String, String>> published() {
-        return ReferenceTable.read("cost/duty_elsewhere.csv");
+        return ReferenceTable.read("duty/duty_elsewhere.csv");
     }
 
     @ParameterizedTest

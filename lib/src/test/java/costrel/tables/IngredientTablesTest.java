@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.ReferenceTable;
-import costrel.cost.Container;
-import costrel.cost.DutySchedule;
+import costrel.duty.DutySchedule;
 import costrel.harvest.CropYearAlpha;
 import costrel.hops.HopVariety;
+import costrel.packaging.Container;
 import costrel.recipe.GristMaterial;
 import costrel.recipe.Supply;
 import java.io.IOException;

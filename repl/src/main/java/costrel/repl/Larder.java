@@ -1,11 +1,11 @@
 package costrel.repl;
 
 import costrel.brewery.Brewery;
-import costrel.cost.Container;
 import costrel.cost.CostGroup;
 import costrel.harvest.Objective;
 import costrel.harvest.PlannedBrew;
 import costrel.hops.HopLot;
+import costrel.packaging.Container;
 import costrel.plant.Plant;
 import costrel.pricing.ListPrice;
 import costrel.recipe.Names;

@@ -1,9 +1,9 @@
 package costrel.repl;
 
 import costrel.brewery.Brewery;
-import costrel.cost.Container;
 import costrel.harvest.PlannedBrew;
 import costrel.hops.HopLot;
+import costrel.packaging.Container;
 import costrel.pricing.ListPrice;
 import costrel.recipe.Names;
 import costrel.recipe.Recipe;

@@ -3,7 +3,7 @@ package costrel.bench;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
 import costrel.cost.GoodsAtPrices;
-import costrel.cost.UnitPrice;
+import costrel.buying.UnitPrice;
 import costrel.scaling.Gyle;
 import java.util.ArrayList;
 import java.util.List;

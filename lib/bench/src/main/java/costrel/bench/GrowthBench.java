@@ -1,6 +1,6 @@
 package costrel.bench;
 
-import costrel.cost.PriceList;
+import costrel.buying.PriceList;
 import costrel.scaling.Gyle;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package costrel.bench;
 
-import costrel.cost.PriceList;
+import costrel.buying.PriceList;
 import costrel.tables.CsvSource;
 import costrel.tables.PriceReader;
 import java.io.BufferedWriter;

@@ -1,0 +1,30 @@
+package costrel.duty;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * Small Producer Relief on a litre of pure alcohol and how it came about.
+ *
+ * @param productionYear first day of the production year whose output counts; empty where the discount was stated or none
+ *     is given
+ * @param productionHl pure alcohol made in that year, hL; empty likewise
+ * @param band the band that holds that production; empty likewise
+ * @param unroundedDiscount the discount before rounding, to 34 digits; may be a little under 0 at the end of the taper
+ * @param discount the discount rounded up to the penny, never under 0
+ * @param why how it was found, or why there is none
+ */
+public record ReliefFigure(
+        Optional<LocalDate> productionYear,
+        Optional<BigDecimal> productionHl,
+        Optional<ReliefBand> band,
+        BigDecimal unroundedDiscount,
+        BigDecimal discount,
+        String why) {
+
+    static ReliefFigure none(String why) {
+        return new ReliefFigure(
+                Optional.empty(), Optional.empty(), Optional.empty(), BigDecimal.ZERO, BigDecimal.ZERO, why);
+    }
+}

@@ -1,0 +1,5 @@
+/** The casks, kegs, bottles and cans a gyle is racked into, and how it is shared among them. */
+@NullMarked
+package costrel.packaging;
+
+import org.jspecify.annotations.NullMarked;
