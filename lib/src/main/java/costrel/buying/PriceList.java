@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
@@ -23,12 +24,16 @@ public final class PriceList {
     /** Up to this many rows of an item are held against each other without sorting them. */
     private static final int FEW = 16;
 
+    /** So many days are kept at once: a year of them and a day more than a leap year has. */
+    private static final int MOST_DAYS = 367;
+
     private final List<PriceRow> rows;
     private final Map<String, Integer> firstByItem;
     private final int[] nextOfItem;
     private final int[] firstDay;
     private final int[] lastDay;
     private final PriceTerms terms;
+    private final Map<LocalDate, PricesOnDay> days = new ConcurrentHashMap<>();
 
     private PriceList(List<PriceRow> rows) {
         this.rows = List.copyOf(rows);
@@ -217,13 +222,22 @@ public final class PriceList {
     }
 
     /**
-     * The list on one day.
+     * The list on one day. What was looked up on a day is kept for the next who asks.
      *
      * @param day the day that prices must apply on
      * @return what is looked up once and then known
      */
     public PricesOnDay on(LocalDate day) {
-        return new PricesOnDay(this, day);
+        PricesOnDay known = days.get(day);
+        if (known != null) {
+            return known;
+        }
+        if (days.size() >= MOST_DAYS) {
+            days.clear();
+        }
+        PricesOnDay fresh = new PricesOnDay(this, day);
+        PricesOnDay before = days.putIfAbsent(day, fresh);
+        return before == null ? fresh : before;
     }
 
     /**
@@ -241,7 +255,7 @@ public final class PriceList {
      * @throws NoPriceException when no row can be used or two rows of one supplier both apply
      */
     public Choice choose(List<String> names, LocalDate day, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
-        return on(day).choose(names, quantity, unit, currency);
+        return on(day).offers(names, unit, currency).choose(quantity);
     }
 
     /**

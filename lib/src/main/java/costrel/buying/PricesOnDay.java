@@ -1,14 +1,14 @@
 package costrel.buying;
 
 import costrel.recipe.Names;
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.joda.money.CurrencyUnit;
 
-/** A price list on one day; each name is looked up once, however often it is asked for. For one thread. */
+/** A price list on one day; each thing is looked up once, however often it is asked for. Safe for many threads. */
 public final class PricesOnDay {
 
     /**
@@ -23,7 +23,9 @@ public final class PricesOnDay {
 
     private final PriceList prices;
     private final LocalDate day;
-    private final Map<String, Rows> byName = new HashMap<>();
+
+    private final Map<String, Offers[]> asked = new ConcurrentHashMap<>();
+    private final Map<String, Rows> byName = new ConcurrentHashMap<>();
 
     PricesOnDay(PriceList prices, LocalDate day) {
         this.prices = prices;
@@ -42,7 +44,9 @@ public final class PricesOnDay {
         Rows known = byName.get(name);
         if (known == null) {
             known = rows(Names.folded(name));
-            byName.put(name, known);
+            if (known.named()) { // else every slip of a pen would be kept
+                byName.put(name, known);
+            }
         }
         return known;
     }
@@ -62,12 +66,37 @@ public final class PricesOnDay {
     }
 
     /**
-     * The name that a thing is bought by.
+     * What a thing can be bought at.
      *
      * @param names names to look up, the most particular first
-     * @return the first of them that any row has, on any day, else the first of all; as names are compared
+     * @param unit what it is counted in
+     * @param currency the currency of the sheet
+     * @return the offers, the same for the same names, unit and currency
      */
-    public String boughtBy(List<String> names) {
+    public Offers offers(List<String> names, PackUnit unit, CurrencyUnit currency) {
+        Offers[] known = asked.get(names.get(0));
+        if (known != null) {
+            for (Offers offers : known) {
+                if (offers.isFor(names, unit, currency)) {
+                    return offers;
+                }
+            }
+        }
+        Offers fresh = new Offers(this, names, unit, currency);
+        if (of(names.get(0)).named()) {
+            asked.merge(names.get(0), new Offers[] {fresh}, PricesOnDay::with);
+        }
+        return fresh;
+    }
+
+    private static Offers[] with(Offers[] known, Offers[] more) {
+        Offers[] all = Arrays.copyOf(known, known.length + more.length);
+        System.arraycopy(more, 0, all, known.length, more.length);
+        return all;
+    }
+
+    /** The first of the names that any row has, on any day, else the first of all; as names are compared. */
+    String boughtBy(List<String> names) {
         for (String name : names) {
             Rows rows = of(name);
             if (rows.named()) {
@@ -77,41 +106,8 @@ public final class PricesOnDay {
         return of(names.get(0)).foldedName();
     }
 
-    /**
-     * The price that applies, by the rule of {@link PriceList#choose}.
-     *
-     * @param names names to look up, the most particular first
-     * @param quantity how much is bought, 0 or more, in the unit
-     * @param unit what the quantity is counted in
-     * @param currency the currency of the sheet
-     * @return the row chosen and those passed over
-     * @throws NoPriceException when no row can be used or two rows of one supplier both apply
-     */
-    public Choice choose(List<String> names, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
-        return new PriceSearch(this, quantity, unit, currency).choose(names);
-    }
-
-    /**
-     * A contract price as a choice: nothing is compared, since it is drawn first.
-     *
-     * @param contract one of {@link #contracts}
-     * @param amount how much is drawn, 0 or more, in the unit of its pack
-     * @param currency the currency of the sheet
-     * @return the row with what a unit costs
-     * @throws NoPriceException when the terms don't fit the row or there is no rate of exchange
-     */
-    public Choice drawn(PriceRow contract, BigDecimal amount, CurrencyUnit currency) {
-        return new PriceSearch(this, amount, contract.pack().unit(), currency).contracted(contract);
-    }
-
-    /**
-     * The contracts of the first name that has any price on the day.
-     *
-     * @param names names to look up, the most particular first
-     * @param unit what is bought by; contracts in another unit don't count
-     * @return the rows in file order; empty where there is no contract
-     */
-    public List<PriceRow> contracts(List<String> names, PackUnit unit) {
+    /** The contracts of the first name that has any price on the day. */
+    List<PriceRow> contracts(List<String> names, PackUnit unit) {
         for (String name : names) {
             Rows rows = of(name);
             if (!rows.holding().isEmpty()) {

@@ -1,7 +1,9 @@
 package costrel.cost;
 
+import costrel.buying.Offers;
 import costrel.buying.PackUnit;
 import costrel.buying.PriceList;
+import costrel.buying.PriceTerms;
 import costrel.buying.UnitPrice;
 import costrel.explain.CostFinding;
 import costrel.figures.Figures;
@@ -9,17 +11,19 @@ import costrel.packaging.PackagingRun;
 import costrel.recipe.Names;
 import costrel.stock.Movement;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +43,7 @@ final class BoughtLines {
     }
 
     /** Where a thing comes from: out of store, or, where there is no issue, from the lists. */
-    private record Source(Movement.@Nullable Issue issue, Purchases.Thing thing) {}
+    private record Source(Movement.@Nullable Issue issue, Offers offers, Purchases.@Nullable Wanted wanted) {}
 
     private record Sourced(Need need, Source source) {}
 
@@ -47,16 +51,16 @@ final class BoughtLines {
     private record PackageNeed(PackageItem item, int count, BigDecimal amount, Source source) {}
 
     /** A line and, where it was bought, how. */
-    private record Made(CostLine line, Optional<Purchases.Part> part) {}
+    private record Made(CostLine line, Purchases.@Nullable Part part) {}
 
     private final CurrencyUnit currency;
     private final Purchases purchases;
     private final StockIssues stock;
     private final List<Sourced> needs = new ArrayList<>();
-    private final Map<PackagingRun.Filled, List<PackageNeed>> packageNeeds = new LinkedHashMap<>();
+    private final List<List<PackageNeed>> packageNeeds = new ArrayList<>();
     private final Set<String> byTheLists = new LinkedHashSet<>();
     private final List<CostLine> gyleLines = new ArrayList<>();
-    private final Map<PackagingRun.Filled, List<CostLine>> packagingLines = new LinkedHashMap<>();
+    private final List<List<CostLine>> packagingLines = new ArrayList<>();
 
     BoughtLines(Batch batch, PriceList prices, List<PackageItem> packages, PackagingRun run, CostOptions options) {
         this.currency = options.currency();
@@ -69,26 +73,33 @@ final class BoughtLines {
             purchases.fault(String.valueOf(e.getMessage()));
             purchases.refuseFaults();
         }
-        List<Made> gyle = new ArrayList<>();
-        needs.forEach(need -> gyle.addAll(lines(need)));
-        gyle.sort(Comparator.comparing(made -> made.line().group())); // stable: within a group as given
-        Map<PackagingRun.Filled, List<Made>> packaging = new LinkedHashMap<>();
-        packageNeeds.forEach((filled, ofContainer) -> {
+        List<Made> gyle = new ArrayList<>(needs.size());
+        needs.forEach(need -> addLines(need, gyle));
+        inOrder(gyle, made -> made.line().group());
+        List<List<Made>> packaging = new ArrayList<>();
+        for (List<PackageNeed> ofContainer : packageNeeds) {
             List<Made> made = new ArrayList<>();
-            ofContainer.forEach(need -> made.addAll(lines(need)));
-            packaging.put(filled, made);
-        });
-        List<Made> all = new ArrayList<>(gyle);
-        packaging.values().forEach(all::addAll);
-        IdentityHashMap<Made, List<CostLine>> carriage =
-                carriage(all, new CarriageShares(prices.terms(), batch.costedOn(), currency));
+            ofContainer.forEach(need -> addLines(need, made));
+            packaging.add(made);
+        }
+        IdentityHashMap<Made, List<CostLine>> carriage = carriage(gyle, packaging, prices.terms(), batch.costedOn());
         purchases.refuseFaults();
-        gyle.forEach(made -> gyleLines.addAll(withCarriage(made, carriage)));
-        packaging.forEach((filled, made) -> {
+        gyle.forEach(made -> addWithCarriage(made, carriage, gyleLines));
+        for (List<Made> made : packaging) {
             List<CostLine> lines = new ArrayList<>();
-            made.forEach(one -> lines.addAll(withCarriage(one, carriage)));
-            packagingLines.put(filled, lines);
-        });
+            made.forEach(one -> addWithCarriage(one, carriage, lines));
+            packagingLines.add(lines);
+        }
+    }
+
+    /** Sorts by group; within a group things stay as given. Mostly they are in order already. */
+    static <T> void inOrder(List<T> lines, Function<T, CostGroup> group) {
+        for (int i = 1; i < lines.size(); i++) {
+            if (group.apply(lines.get(i)).compareTo(group.apply(lines.get(i - 1))) < 0) {
+                lines.sort(Comparator.comparing(group));
+                return;
+            }
+        }
     }
 
     /** The bill's lines, in the order of {@link CostGroup}. */
@@ -96,8 +107,8 @@ final class BoughtLines {
         return gyleLines;
     }
 
-    /** What each container type that was filled takes; empty lists where it takes nothing. */
-    Map<PackagingRun.Filled, List<CostLine>> packagingLines() {
+    /** What each container type takes, in the order of those that were filled; empty lists where it takes nothing. */
+    List<List<CostLine>> packagingLines() {
         return packagingLines;
     }
 
@@ -113,56 +124,72 @@ final class BoughtLines {
     }
 
     private void want(List<BillLine> bill, List<PackageItem> packages, PackagingRun run) {
-        record Same(BillGroup group, String item, List<String> priceNames, PackUnit unit) {}
-        Map<Same, Need> merged = new LinkedHashMap<>();
+        Map<String, Integer> places = new HashMap<>();
+        List<Need> merged = new ArrayList<>(bill.size());
         for (BillLine line : bill) {
             if (line.amount() > 0) {
-                merged.merge(
-                        new Same(line.group(), line.item(), line.priceNames(), line.unit()),
-                        new Need(line, line.exactAmount(), line.remark()),
-                        Need::with);
+                Need need = new Need(line, line.exactAmount(), line.remark());
+                Integer place = places.putIfAbsent(line.item(), merged.size());
+                int same = place == null ? -1 : sameAs(line, merged, place);
+                if (same < 0) {
+                    merged.add(need);
+                } else {
+                    merged.set(same, merged.get(same).with(need));
+                }
             }
         }
-        for (Need need : merged.values()) {
+        for (Need need : merged) {
             BillLine line = need.first();
             needs.add(new Sourced(need, want(line.item(), line.priceNames(), need.amount(), line.unit())));
         }
-        Map<String, List<PackageItem>> byContainer = new HashMap<>();
-        Map<String, List<PackageItem>> asWritten = new HashMap<>();
-        for (PackageItem item : packages) {
-            asWritten
-                    .computeIfAbsent(
-                            item.container(),
-                            name -> byContainer.computeIfAbsent(Names.folded(name), folded -> new ArrayList<>()))
-                    .add(item);
-        }
         for (PackagingRun.Filled filled : run.filled()) {
             if (filled.count() > 0) {
-                List<PackageNeed> ofContainer = new ArrayList<>();
-                String name = Names.folded(filled.plan().container().name());
-                for (PackageItem item : byContainer.getOrDefault(name, List.of())) {
-                    BigDecimal amount = amount(item, filled.count());
-                    ofContainer.add(new PackageNeed(
-                            item,
-                            filled.count(),
-                            amount,
-                            want(item.item(), List.of(item.item()), amount, item.unit())));
-                }
-                packageNeeds.put(filled, ofContainer);
+                packageNeeds.add(needs(filled, packages));
             }
         }
     }
 
-    private Source want(String item, List<String> names, BigDecimal amount, PackUnit unit) {
-        Movement.Issue issue = stock.want(names, amount, unit);
-        Purchases.Thing thing = purchases.thing(names, unit);
-        if (issue == null) {
-            purchases.want(thing, amount);
-            if (stock.given()) {
-                byTheLists.add(item);
+    /** The place from one on of what is the same thing for the same part of the bill; -1 where there is none. */
+    private static int sameAs(BillLine line, List<Need> merged, int from) {
+        for (int i = from; i < merged.size(); i++) {
+            BillLine other = merged.get(i).first();
+            if (other.item().equals(line.item())
+                    && other.group() == line.group()
+                    && other.unit() == line.unit()
+                    && other.priceNames().equals(line.priceNames())) {
+                return i;
             }
         }
-        return new Source(issue, thing);
+        return -1;
+    }
+
+    private List<PackageNeed> needs(PackagingRun.Filled filled, List<PackageItem> packages) {
+        List<PackageNeed> ofContainer = new ArrayList<>();
+        String name = filled.plan().container().name();
+        for (PackageItem item : packages) {
+            if (Names.same(item.container(), name)) {
+                BigDecimal amount = amount(item, filled.count());
+                ofContainer.add(new PackageNeed(
+                        item, filled.count(), amount, want(item.item(), List.of(item.item()), amount, item.unit())));
+            }
+        }
+        return ofContainer;
+    }
+
+    private Source want(String item, List<String> names, BigDecimal amount, PackUnit unit) {
+        Movement.Issue issue = stock.want(names, amount, unit);
+        Offers offers = purchases.offers(names, unit);
+        if (issue != null) {
+            return new Source(issue, offers, null);
+        }
+        if (stock.given()) {
+            byTheLists.add(item);
+        }
+        return new Source(null, offers, purchases.want(offers, amount));
+    }
+
+    private void buy(Source source, BigDecimal amount, Consumer<Purchases.Part> part) {
+        purchases.buy(Objects.requireNonNull(source.wanted()), source.offers(), amount, part);
     }
 
     private static BigDecimal amount(PackageItem item, int count) {
@@ -172,48 +199,44 @@ final class BoughtLines {
                 : all.divide(item.forContainers(), Figures.SHOWN);
     }
 
-    private List<Made> lines(Sourced sourced) {
+    private void addLines(Sourced sourced, List<Made> made) {
         Need need = sourced.need();
         BillLine line = need.first();
         CostGroup group = CostGroup.of(line.group());
         Movement.Issue issue = sourced.source().issue();
         if (issue != null) {
-            return List.of(new Made(stock.line(group, line.item(), issue, need.remark()), Optional.empty()));
+            made.add(new Made(stock.line(group, line.item(), issue, need.remark()), null));
+            return;
         }
-        List<Made> made = new ArrayList<>();
-        for (Purchases.Part part : purchases.buy(sourced.source().thing(), line.priceNames(), need.amount())) {
-            made.add(bought(group, line.item(), part, part.choice().unitPrice(), part.amount(), need.remark()));
-        }
-        return made;
+        buy(
+                sourced.source(),
+                need.amount(),
+                part -> made.add(
+                        bought(group, line.item(), part, part.choice().unitPrice(), part.amount(), need.remark())));
     }
 
-    private List<Made> lines(PackageNeed need) {
+    private void addLines(PackageNeed need, List<Made> made) {
         PackageItem item = need.item();
         Movement.Issue issue = need.source().issue();
         if (issue != null) {
-            return List.of(new Made(stock.line(CostGroup.PACKAGING, item.item(), issue, ""), Optional.empty()));
+            made.add(new Made(stock.line(CostGroup.PACKAGING, item.item(), issue, ""), null));
+            return;
         }
-        List<Purchases.Part> parts = purchases.buy(need.source().thing(), List.of(item.item()), need.amount());
-        List<Made> made = new ArrayList<>();
-        for (Purchases.Part part : parts) {
-            UnitPrice unitPrice = part.choice().unitPrice();
-            // One division only: a twelfth of a carton has no end in decimals.
-            UnitPrice perContainer = new UnitPrice(
-                    unitPrice.amount().multiply(item.quantity()),
-                    unitPrice.content().multiply(item.forContainers()),
-                    "container");
-            made.add(
-                    parts.size() == 1
-                            ? bought(
-                                    CostGroup.PACKAGING,
-                                    item.item(),
-                                    part,
-                                    perContainer,
-                                    BigDecimal.valueOf(need.count()),
-                                    "")
-                            : bought(CostGroup.PACKAGING, item.item(), part, unitPrice, part.amount(), ""));
+        buy(need.source(), need.amount(), part -> made.add(bought(need, part)));
+    }
+
+    private Made bought(PackageNeed need, Purchases.Part part) {
+        PackageItem item = need.item();
+        UnitPrice unitPrice = part.choice().unitPrice();
+        if (part.amount().compareTo(need.amount()) != 0) { // part of it under a contract
+            return bought(CostGroup.PACKAGING, item.item(), part, unitPrice, part.amount(), "");
         }
-        return made;
+        // One division only: a twelfth of a carton has no end in decimals.
+        UnitPrice perContainer = new UnitPrice(
+                unitPrice.amount().multiply(item.quantity()),
+                unitPrice.content().multiply(item.forContainers()),
+                "container");
+        return bought(CostGroup.PACKAGING, item.item(), part, perContainer, BigDecimal.valueOf(need.count()), "");
     }
 
     private Made bought(
@@ -221,19 +244,22 @@ final class BoughtLines {
         Money value = Money.of(currency, price.times(times, currency.getDecimalPlaces()));
         String both =
                 remark.isEmpty() || part.remark().isEmpty() ? remark + part.remark() : remark + "; " + part.remark();
-        return new Made(CostLine.bought(group, item, part.amount(), part.choice(), value, both), Optional.of(part));
+        return new Made(CostLine.bought(group, item, part.amount(), part.choice(), value, both), part);
     }
 
-    private IdentityHashMap<Made, List<CostLine>> carriage(List<Made> all, CarriageShares shares) {
+    private IdentityHashMap<Made, List<CostLine>> carriage(
+            List<Made> gyle, List<List<Made>> packaging, PriceTerms terms, LocalDate day) {
         IdentityHashMap<Made, List<CostLine>> carriage = new IdentityHashMap<>();
+        CarriageShares shares = new CarriageShares(terms, day, currency);
         if (shares.isNone()) {
             return carriage;
         }
-        List<Made> bought = all.stream().filter(made -> made.part().isPresent()).toList();
+        List<Made> bought = new ArrayList<>(gyle);
+        packaging.forEach(bought::addAll);
+        bought.removeIf(made -> made.part() == null);
         List<List<CostLine>> ofEach = shares.of(
                 bought.stream()
-                        .map(made -> new CarriageShares.Bought(
-                                made.line(), made.part().orElseThrow()))
+                        .map(made -> new CarriageShares.Bought(made.line(), Objects.requireNonNull(made.part())))
                         .toList(),
                 purchases::fault,
                 purchases.findings()::add);
@@ -243,9 +269,12 @@ final class BoughtLines {
         return carriage;
     }
 
-    private static List<CostLine> withCarriage(Made made, IdentityHashMap<Made, List<CostLine>> carriage) {
-        List<CostLine> lines = new ArrayList<>(List.of(made.line()));
-        lines.addAll(carriage.getOrDefault(made, List.of()));
-        return lines;
+    private static void addWithCarriage(
+            Made made, IdentityHashMap<Made, List<CostLine>> carriage, List<CostLine> lines) {
+        lines.add(made.line());
+        List<CostLine> itsCarriage = carriage.isEmpty() ? null : carriage.get(made);
+        if (itsCarriage != null) {
+            lines.addAll(itsCarriage);
+        }
     }
 }

@@ -244,6 +244,6 @@ public record ContainerCharges(List<TripLoss> losses, List<PackageWeight> weight
     }
 
     private static boolean same(String name, String other) {
-        return Names.folded(name).equals(Names.folded(other));
+        return Names.same(name, other);
     }
 }

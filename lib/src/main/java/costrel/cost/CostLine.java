@@ -48,8 +48,6 @@ public record CostLine(
     }
 
     static CostLine bought(CostGroup group, String item, BigDecimal amount, Choice choice, Money value, String remark) {
-        List<String> remarks = new ArrayList<>(remark.isEmpty() ? List.of() : List.of(remark));
-        remarks.addAll(choice.notes());
         return new CostLine(
                 group,
                 item,
@@ -61,8 +59,13 @@ public record CostLine(
                 value,
                 Optional.empty(),
                 false,
-                String.join("; ", remarks),
+                choice.notes().isEmpty() ? remark : remarks(remark, choice.notes()),
                 choice.passedOver());
+    }
+
+    private static String remarks(String remark, List<String> notes) {
+        String joined = String.join("; ", notes);
+        return remark.isEmpty() ? joined : remark + "; " + joined;
     }
 
     static CostLine charged(CostGroup group, Rate rate, BigDecimal amount, UnitPrice price, Money value) {

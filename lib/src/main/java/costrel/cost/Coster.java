@@ -4,9 +4,9 @@ import costrel.buying.NoPriceException;
 import costrel.buying.PackUnit;
 import costrel.buying.PriceList;
 import costrel.buying.UnitPrice;
-import costrel.duty.Duty;
 import costrel.duty.DutyFigure;
 import costrel.duty.DutyInput;
+import costrel.duty.DutyOnDay;
 import costrel.duty.DutySchedule;
 import costrel.duty.ProductionYears;
 import costrel.figures.Figures;
@@ -15,12 +15,9 @@ import costrel.packaging.PackagingRun;
 import costrel.stock.ProcessCost;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.joda.money.CurrencyUnit;
@@ -66,18 +63,21 @@ public final class Coster {
         BoughtLines bought = new BoughtLines(batch, prices, packages, run, options);
         List<String> leftOut = new ArrayList<>(missingFromBill(batch.bill()));
         RateCard rateCard = new RateCard(rates, batch, currency);
-        Map<PackagingRun.Filled, List<CostLine>> packagingLines = new LinkedHashMap<>();
-        bought.packagingLines().forEach((filled, taken) -> {
+        List<List<CostLine>> packagingLines = new ArrayList<>();
+        for (PackagingRun.Filled filled : run.filled()) {
+            if (filled.count() == 0) {
+                continue;
+            }
             Container container = filled.plan().container();
-            if (taken.isEmpty()) {
+            List<CostLine> lines = new ArrayList<>(bought.packagingLines().get(packagingLines.size()));
+            if (lines.isEmpty()) {
                 leftOut.add("packaging of " + container.name() + ": no items given");
             }
-            List<CostLine> lines = new ArrayList<>(taken);
-            lines.addAll(rateCard.containerLines(container.kind(), filled.count()));
+            rateCard.addContainerLines(container.kind(), filled.count(), lines);
             lines.addAll(
                     options.containerCharges().lines(container, filled.count(), batch.costedOn(), currency, leftOut));
-            packagingLines.put(filled, lines);
-        });
+            packagingLines.add(lines);
+        }
 
         List<CostLine> gyleLines = new ArrayList<>(bought.gyleLines());
         gyleLines.addAll(rateCard.gyleLines(leftOut));
@@ -89,7 +89,7 @@ public final class Coster {
             gyleCost = gyleCost.plus(abnormal.get().value());
         }
         gyleLines.addAll(losses(batch, run, gyleCost));
-        gyleLines.sort(Comparator.comparing(CostLine::group)); // stable: within a group as given
+        BoughtLines.inOrder(gyleLines, CostLine::group);
         leftOut.addAll(rateCard.leftOut());
 
         List<ContainerCost> containers =
@@ -166,31 +166,31 @@ public final class Coster {
 
     private static List<ContainerCost> containers(
             Batch batch,
-            Map<PackagingRun.Filled, List<CostLine>> packagingLines,
-            Map<PackagingRun.Filled, GyleShares.Share> shares,
+            List<List<CostLine>> packagingLines,
+            List<GyleShares.Share> shares,
             DutySchedule duty,
             ProductionYears production,
             CostOptions options) {
         List<ContainerCost> containers = new ArrayList<>();
-        shares.forEach((filled, share) -> {
-            DutyFigure figure = Duty.of(
-                    new DutyInput(
-                            filled.plan().container(),
-                            filled.count(),
-                            batch.og(),
-                            batch.pg(),
-                            batch.declaredStrength(),
-                            batch.brewedOn(),
-                            batch.dutyOn(),
-                            batch.costedOn(),
-                            production,
-                            options.claimRelief(),
-                            options.statedDiscount(),
-                            options.yearVolume()),
-                    duty);
+        DutyOnDay tables = duty.on(batch.dutyOn());
+        for (GyleShares.Share share : shares) {
+            PackagingRun.Filled filled = share.filled();
+            DutyFigure figure = tables.of(new DutyInput(
+                    filled.plan().container(),
+                    filled.count(),
+                    batch.og(),
+                    batch.pg(),
+                    batch.declaredStrength(),
+                    batch.brewedOn(),
+                    batch.dutyOn(),
+                    batch.costedOn(),
+                    production,
+                    options.claimRelief(),
+                    options.statedDiscount(),
+                    options.yearVolume()));
             containers.add(ContainerCost.of(
-                    filled, share.part(), share.money(), packagingLines.getOrDefault(filled, List.of()), figure));
-        });
+                    filled, share.part(), share.money(), packagingLines.get(containers.size()), figure));
+        }
         return containers;
     }
 
@@ -208,10 +208,10 @@ public final class Coster {
     }
 
     private static Money sum(List<CostLine> lines, CurrencyUnit currency) {
-        Money sum = Money.zero(currency);
+        BigDecimal sum = BigDecimal.ZERO;
         for (CostLine line : lines) {
-            sum = sum.plus(line.value());
+            sum = sum.add(line.value().getAmount());
         }
-        return sum;
+        return Money.of(currency, sum);
     }
 }

@@ -1,14 +1,13 @@
 package costrel.cost;
 
+import costrel.figures.Rounded;
 import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.joda.money.Money;
 
 /**
@@ -20,18 +19,20 @@ final class GyleShares {
     /**
      * What one container type bears.
      *
+     * @param filled the containers
      * @param part the share of the gyle
      * @param money the share of its cost
      */
-    record Share(BigDecimal part, Money money) {}
+    record Share(PackagingRun.Filled filled, BigDecimal part, Money money) {}
 
     private GyleShares() {}
 
-    static Map<PackagingRun.Filled, Share> of(PackagingRun run, Money gyleCost) {
-        Map<PackagingRun.Filled, BigDecimal> parts = parts(run);
-        List<PackagingRun.Filled> inPlanOrder =
-                run.filled().stream().filter(parts::containsKey).toList();
-        Map<PackagingRun.Filled, Share> shares = new LinkedHashMap<>();
+    /** The shares of the types that were filled, in the plan's order. */
+    static List<Share> of(PackagingRun run, Money gyleCost) {
+        IdentityHashMap<PackagingRun.Filled, BigDecimal> parts = parts(run);
+        List<PackagingRun.Filled> inPlanOrder = new ArrayList<>(run.filled());
+        inPlanOrder.removeIf(filled -> !parts.containsKey(filled));
+        List<Share> shares = new ArrayList<>();
         Money left = gyleCost;
         for (int i = 0; i < inPlanOrder.size(); i++) {
             PackagingRun.Filled filled = inPlanOrder.get(i);
@@ -39,21 +40,21 @@ final class GyleShares {
             boolean last = i == inPlanOrder.size() - 1;
             Money money = last ? left : gyleCost.multipliedBy(part, RoundingMode.HALF_UP);
             left = left.minus(money);
-            shares.put(filled, new Share(part, money));
+            shares.add(new Share(filled, part, money));
         }
         return shares;
     }
 
-    private static Map<PackagingRun.Filled, BigDecimal> parts(PackagingRun run) {
+    private static IdentityHashMap<PackagingRun.Filled, BigDecimal> parts(PackagingRun run) {
         List<PackagingRun.Filled> largestFirst = new ArrayList<>(run.filled());
         largestFirst.sort(Comparator.comparing((PackagingRun.Filled filled) ->
                         filled.plan().container().nominalL())
                 .reversed());
-        Map<PackagingRun.Filled, BigDecimal> parts = new HashMap<>();
+        IdentityHashMap<PackagingRun.Filled, BigDecimal> parts = new IdentityHashMap<>();
         BigDecimal unfilled = BigDecimal.ZERO;
         PackagingRun.Filled smallest = largestFirst.get(0);
         for (PackagingRun.Filled filled : largestFirst) {
-            BigDecimal part = unfilled.add(BigDecimal.valueOf(filled.plan().share()));
+            BigDecimal part = unfilled.add(Rounded.decimal(filled.plan().share()));
             if (filled.count() > 0) {
                 parts.put(filled, part);
                 smallest = filled;

@@ -2,6 +2,7 @@ package costrel.cost;
 
 import costrel.buying.Choice;
 import costrel.buying.NoPriceException;
+import costrel.buying.Offers;
 import costrel.buying.PackUnit;
 import costrel.buying.PriceList;
 import costrel.buying.PriceRow;
@@ -17,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,24 +27,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class Purchases {
 
-    /** A thing as price lists know it, and how much of it all lines take together. */
-    static final class Thing {
-        private final String foldedName;
-        private final PackUnit unit;
-        private BigDecimal wanted = BigDecimal.ZERO;
+    /** How much of a thing all lines take together. */
+    static final class Wanted {
+        private final Offers offers;
+        private BigDecimal quantity = BigDecimal.ZERO;
         private @Nullable BigDecimal beyondContracts;
 
-        private Thing(String foldedName, PackUnit unit) {
-            this.foldedName = foldedName;
-            this.unit = unit;
+        private Wanted(Offers offers) {
+            this.offers = offers;
         }
     }
 
-    private record Key(String foldedName, PackUnit unit) {}
-
     private final PricesOnDay rows;
     private final CostOptions options;
-    private final Map<Key, Thing> things = new HashMap<>();
+    private final Map<Offers.Thing, Wanted> things = new HashMap<>();
     private final Map<String, BigDecimal> boughtAtATime = new HashMap<>();
     private final Map<String, String> orders = new HashMap<>();
     private final Map<PriceRow, BigDecimal> contractLeft = new HashMap<>();
@@ -56,14 +54,20 @@ final class Purchases {
         options.orders().forEach((item, order) -> orders.put(Names.folded(item), Names.folded(order)));
     }
 
-    /** The thing that the first of the names that has a price stands for. */
-    Thing thing(List<String> names, PackUnit unit) {
-        String foldedName = rows.boughtBy(names);
-        return things.computeIfAbsent(new Key(foldedName, unit), key -> new Thing(key.foldedName(), key.unit()));
+    /** What the first of the names that has a price can be bought at. */
+    Offers offers(List<String> names, PackUnit unit) {
+        return rows.offers(names, unit, options.currency());
     }
 
-    void want(Thing thing, BigDecimal quantity) {
-        thing.wanted = thing.wanted.add(quantity);
+    /** The thing that is bought by these offers, and so much more of it. */
+    Wanted want(Offers offers, BigDecimal quantity) {
+        Wanted wanted = things.get(offers.thing());
+        if (wanted == null) {
+            wanted = new Wanted(offers);
+            things.put(offers.thing(), wanted);
+        }
+        wanted.quantity = wanted.quantity.signum() == 0 ? quantity : wanted.quantity.add(quantity);
+        return wanted;
     }
 
     /**
@@ -77,63 +81,73 @@ final class Purchases {
      */
     record Part(Choice choice, BigDecimal amount, BigDecimal boughtOverUsed, String order, String remark) {}
 
-    /** The prices of an amount that was wanted: contracts first, then the lists; nothing where there is a fault, which is then kept. */
-    List<Part> buy(Thing thing, List<String> names, BigDecimal amount) {
+    /**
+     * The prices of an amount that was wanted: contracts first, then the lists; nothing where there is a fault, which is then kept.
+     */
+    void buy(Wanted wanted, Offers offers, BigDecimal amount, Consumer<Part> part) {
         try {
-            return parts(thing, names, amount);
+            if (offers.contracts().isEmpty()) {
+                part.accept(listed(wanted, offers, amount, wanted.quantity, ""));
+            } else {
+                parts(wanted, offers, amount).forEach(part);
+            }
         } catch (NoPriceException none) {
             none.faults().forEach(this::fault);
-            return List.of();
         }
     }
 
-    private List<Part> parts(Thing thing, List<String> names, BigDecimal amount) {
-        PackUnit unit = thing.unit;
-        List<PriceRow> contracts = rows.contracts(names, unit);
-        BigDecimal spot = contracts.isEmpty() ? thing.wanted : beyondContracts(thing, contracts);
+    private List<Part> parts(Wanted wanted, Offers offers, BigDecimal amount) {
+        String unit = offers.thing().unit().label();
+        BigDecimal spot = beyondContracts(wanted, offers.contracts());
         List<Part> parts = new ArrayList<>();
         BigDecimal rest = amount;
-        for (PriceRow row : contracts) {
+        for (PriceRow row : offers.contracts()) {
             BigDecimal part = left(row).min(rest);
             if (part.signum() > 0) {
                 BigDecimal after = left(row).subtract(part);
                 contractLeft.put(row, after);
                 rest = rest.subtract(part);
-                Choice choice = rows.drawn(row, part, options.currency());
                 String remark =
-                        "contract of " + Figures.plain(row.contractQuantity().orElseThrow()) + " " + unit.label() + ", "
-                                + Figures.rounded(after, 3) + " " + unit.label() + " left after it";
-                parts.add(new Part(choice, part, BigDecimal.ONE, order(thing), remark));
+                        "contract of " + Figures.plain(row.contractQuantity().orElseThrow()) + " " + unit + ", "
+                                + Figures.rounded(after, 3) + " " + unit + " left after it";
+                parts.add(new Part(offers.drawn(row), part, BigDecimal.ONE, order(offers), remark));
             }
         }
         if (rest.signum() > 0) {
-            BigDecimal atATime = boughtAtATime.getOrDefault(thing.foldedName, spot);
-            Choice choice = rows.choose(names, atATime, unit, options.currency());
-            findings.addAll(choice.findings());
+            Part beyond = listed(wanted, offers, rest, spot, parts.isEmpty() ? "" : "beyond the contract");
             for (Part contract : parts) {
-                if (contract.choice().unitPrice().compareTo(choice.unitPrice()) > 0) {
+                if (contract.choice().unitPrice().compareTo(beyond.choice().unitPrice()) > 0) {
                     findings.add(new CostFinding(
-                            choice.row().item() + ": the contract price ("
+                            beyond.choice().row().item() + ": the contract price ("
                                     + contract.choice().row().origin() + ") is above today's ("
-                                    + choice.row().origin() + ")",
+                                    + beyond.choice().row().origin() + ")",
                             "it is drawn first all the same"));
                 }
             }
-            BigDecimal over = spot.signum() > 0 && atATime.compareTo(spot) > 0
-                    ? atATime.divide(spot, Figures.SHOWN)
-                    : BigDecimal.ONE;
-            parts.add(new Part(choice, rest, over, order(thing), parts.isEmpty() ? "" : "beyond the contract"));
+            parts.add(beyond);
         }
         return parts;
     }
 
+    /** An amount by the lists, at the price for what is bought at a time. */
+    private Part listed(Wanted wanted, Offers offers, BigDecimal amount, BigDecimal spot, String remark) {
+        BigDecimal atATime = boughtAtATime.isEmpty()
+                ? spot
+                : boughtAtATime.getOrDefault(wanted.offers.thing().foldedName(), spot);
+        Choice choice = offers.choose(atATime);
+        findings.addAll(choice.findings());
+        BigDecimal over =
+                spot.signum() > 0 && atATime.compareTo(spot) > 0 ? atATime.divide(spot, Figures.SHOWN) : BigDecimal.ONE;
+        return new Part(choice, amount, over, order(offers), remark);
+    }
+
     /** What is wanted beyond the contracts, as they stood when the thing was first asked for. */
-    private BigDecimal beyondContracts(Thing thing, List<PriceRow> contracts) {
-        BigDecimal beyond = thing.beyondContracts;
+    private BigDecimal beyondContracts(Wanted wanted, List<PriceRow> contracts) {
+        BigDecimal beyond = wanted.beyondContracts;
         if (beyond == null) {
             BigDecimal contracted = contracts.stream().map(this::left).reduce(BigDecimal.ZERO, BigDecimal::add);
-            beyond = thing.wanted.subtract(contracted).max(BigDecimal.ZERO);
-            thing.beyondContracts = beyond;
+            beyond = wanted.quantity.subtract(contracted).max(BigDecimal.ZERO);
+            wanted.beyondContracts = beyond;
         }
         return beyond;
     }
@@ -142,8 +156,8 @@ final class Purchases {
         return contractLeft.getOrDefault(contract, contract.contractQuantity().orElseThrow());
     }
 
-    private String order(Thing thing) {
-        return orders.getOrDefault(thing.foldedName, "");
+    private String order(Offers offers) {
+        return orders.isEmpty() ? "" : orders.getOrDefault(offers.thing().foldedName(), "");
     }
 
     void fault(String fault) {

@@ -2,12 +2,13 @@ package costrel.cost;
 
 import costrel.buying.UnitPrice;
 import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import costrel.packaging.ContainerKind;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,29 +24,37 @@ final class RateCard {
 
     RateCard(List<Rate> rates, Batch batch, CurrencyUnit currency) {
         this.all = rates;
-        this.onTheDay =
-                rates.stream().filter(rate -> rate.holdsOn(batch.costedOn())).toList();
         this.batch = batch;
         this.currency = currency;
-        record Told(String foldedItem, RateGroup group, RateBasis basis) {}
-        Map<Told, Rate> seen = new HashMap<>();
-        for (Rate rate : onTheDay) {
-            if (!rate.currency().equals(currency)) {
-                throw new IllegalArgumentException(rate.origin() + ": rate of " + rate.item() + " is in "
-                        + rate.currency() + ", the sheet is in " + currency + "; supply it in " + currency);
+        this.onTheDay = new ArrayList<>();
+        for (Rate rate : rates) {
+            if (rate.holdsOn(batch.costedOn())) {
+                take(rate);
             }
-            Rate other = seen.put(new Told(Names.folded(rate.item()), rate.group(), rate.basis()), rate);
-            if (other != null) {
+        }
+    }
+
+    private void take(Rate rate) {
+        if (!rate.currency().equals(currency)) {
+            throw new IllegalArgumentException(rate.origin() + ": rate of " + rate.item() + " is in " + rate.currency()
+                    + ", the sheet is in " + currency + "; supply it in " + currency);
+        }
+        for (Rate other : onTheDay) {
+            if (other.group() == rate.group()
+                    && other.basis() == rate.basis()
+                    && Names.same(other.item(), rate.item())) {
                 throw new IllegalArgumentException("two rates that both apply on " + batch.costedOn() + ": "
                         + other.origin() + " and " + rate.origin() + ", " + rate.item() + " "
                         + rate.basis().label() + "; end the earlier one before the later one begins");
             }
         }
+        onTheDay.add(rate);
     }
 
     /** The lines that the gyle bears as a whole. */
     List<CostLine> gyleLines(List<String> leftOut) {
         List<CostLine> lines = new ArrayList<>();
+        Map<RateBasis, BigDecimal> amounts = new EnumMap<>(RateBasis.class);
         for (Rate rate : onTheDay) {
             if (rate.basis().countsContainers()) {
                 continue;
@@ -54,23 +63,27 @@ final class RateCard {
                 leftOut.add(rate.item() + ": charged per tank-day, and the days in tank are not given");
                 continue;
             }
-            lines.add(line(rate, amount(rate.basis())));
+            lines.add(line(rate, amounts.computeIfAbsent(rate.basis(), this::amount)));
         }
         return lines;
     }
 
-    /** The lines that containers of a kind bear. */
-    List<CostLine> containerLines(ContainerKind kind, int count) {
-        return onTheDay.stream()
-                .filter(rate -> rate.basis().covers(kind))
-                .map(rate -> line(rate, BigDecimal.valueOf(count)))
-                .toList();
+    /** Adds the lines that containers of a kind bear. */
+    void addContainerLines(ContainerKind kind, int count, List<CostLine> lines) {
+        for (Rate rate : onTheDay) {
+            if (rate.basis().covers(kind)) {
+                lines.add(line(rate, BigDecimal.valueOf(count)));
+            }
+        }
     }
 
     /** Groups for which no rate applies, in words. */
     List<String> leftOut() {
         Set<RateGroup> missing = EnumSet.complementOf(EnumSet.of(RateGroup.PACKAGING));
         onTheDay.forEach(rate -> missing.remove(rate.group()));
+        if (missing.isEmpty()) {
+            return List.of();
+        }
         List<String> words = new ArrayList<>();
         for (RateGroup group : missing) {
             words.add(all.stream()
@@ -93,10 +106,10 @@ final class RateCard {
     private BigDecimal amount(RateBasis basis) {
         return switch (basis) {
             case PER_GYLE -> BigDecimal.ONE;
-            case PER_HL_COLLECTED -> BigDecimal.valueOf(batch.collectedL()).movePointLeft(2);
-            case PER_HL_RACKED -> BigDecimal.valueOf(batch.rackedL()).movePointLeft(2);
-            case PER_KG_OF_GRIST -> BigDecimal.valueOf(batch.gristKg());
-            case PER_TANK_DAY -> BigDecimal.valueOf(batch.tankDays().orElse(0));
+            case PER_HL_COLLECTED -> Rounded.decimal(batch.collectedL()).movePointLeft(2);
+            case PER_HL_RACKED -> Rounded.decimal(batch.rackedL()).movePointLeft(2);
+            case PER_KG_OF_GRIST -> Rounded.decimal(batch.gristKg());
+            case PER_TANK_DAY -> Rounded.decimal(batch.tankDays().orElse(0));
             case PER_CONTAINER, PER_CASK, PER_KEG, PER_BOTTLE, PER_CAN -> BigDecimal.ZERO;
         };
     }

@@ -6,7 +6,6 @@ import costrel.packaging.Container;
 import costrel.wort.StrengthForDuty;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.Money;
@@ -20,7 +19,6 @@ import org.joda.money.Money;
  * guidance on working out Alcohol Duty. An estimate for costing: confirm with the authority before filing or pricing.
  */
 public final class Duty {
-    private static final BigDecimal NEAR_A_STEP = new BigDecimal("0.1");
     private static final BigDecimal LARGEST_ROUNDING_OF_A_LABEL = new BigDecimal("0.005");
 
     private Duty() {}
@@ -34,32 +32,32 @@ public final class Duty {
      * @throws IllegalArgumentException when a day or a strength is outside the tables, naming what to supply
      */
     public static DutyFigure of(DutyInput input, DutySchedule schedule) {
-        if (!schedule.basis().equals(DutyBasis.PURE_ALCOHOL)) {
-            return DutyElsewhere.of(input, schedule);
-        }
+        return schedule.on(input.dutyOn()).of(input);
+    }
+
+    static DutyFigure ofPureAlcohol(DutyInput input, DutyOnDay tables) {
         List<CostFinding> findings = new ArrayList<>();
         Container container = input.container();
-        StrengthForDuty.Result expected =
-                StrengthForDuty.of(input.og(), input.pg(), schedule.factorsOn(input.dutyOn()));
+        StrengthForDuty.Result expected = StrengthForDuty.of(input.og(), input.pg(), tables.factors());
         StrengthRule rule = rule(input, expected.strength());
         BigDecimal strength =
                 rule == StrengthRule.DECLARED ? cut(input.declaredStrength().orElseThrow()) : expected.strength();
 
-        DutyRate rate = schedule.rate(input.dutyOn(), strength, container.draught());
+        DutyRate rate = tables.rate(strength, container.draught());
         ReliefFigure relief = rate.ratePerLpa().signum() == 0
                 ? ReliefFigure.none("no duty at " + Figures.plain(strength) + " %")
-                : SmallProducerRelief.of(input, strength, schedule, findings::add);
+                : SmallProducerRelief.of(input, strength, tables, findings::add);
         BigDecimal payable = rate.ratePerLpa().subtract(relief.discount()).max(BigDecimal.ZERO);
 
         BigDecimal litres = container.dutiableL().multiply(BigDecimal.valueOf(input.count()));
         BigDecimal pureAlcoholL = litres.multiply(strength).movePointLeft(2);
         BigDecimal unrounded = pureAlcoholL.multiply(payable);
-        Money duty = Money.of(schedule.currency(), unrounded, RoundingMode.DOWN);
+        Money duty = Money.of(tables.schedule().currency(), unrounded, RoundingMode.DOWN);
 
         findings.addAll(findings(input, expected, rule));
         return new DutyFigure(
-                container,
-                input.count(),
+                input,
+                tables.schedule(),
                 expected,
                 strength,
                 rule,
@@ -71,8 +69,6 @@ public final class Duty {
                 unrounded,
                 duty,
                 findings,
-                cautions(input, schedule, expected, strength, rate, relief),
-                schedule.basis(),
                 strength,
                 List.of(new DutySlice(rate, payable, litres.movePointLeft(2), strength.multiply(payable), unrounded)));
     }
@@ -116,56 +112,6 @@ public final class Duty {
                     "beer that is always overfilled pays duty on what is in it: correct the label volume"));
         }
         return findings;
-    }
-
-    private static List<CostFinding> cautions(
-            DutyInput input,
-            DutySchedule schedule,
-            StrengthForDuty.Result expected,
-            BigDecimal strength,
-            DutyRate rate,
-            ReliefFigure relief) {
-        List<CostFinding> cautions = new ArrayList<>();
-        Container container = input.container();
-        cautions.add(new CostFinding(
-                "duty of " + schedule.country() + " by the rates in force from " + rate.validFrom(), rate.source()));
-        LocalDate newest = schedule.newest();
-        if (input.dutyOn().isAfter(input.costedOn()) || !input.dutyOn().isBefore(newest.plusYears(1))) {
-            cautions.add(new CostFinding(
-                    "rates are known up to the set of " + newest + ", and the duty point is " + input.dutyOn(),
-                    "a Budget may change them: check before pricing"));
-        }
-        for (BigDecimal step : schedule.stepsOn(input.dutyOn())) {
-            boolean near = step.subtract(strength).abs().compareTo(NEAR_A_STEP) <= 0
-                    || step.subtract(expected.unroundedStrength()).abs().compareTo(NEAR_A_STEP) <= 0;
-            if (near) {
-                cautions.add(new CostFinding(
-                        "the strength is within 0.1 of " + percent(step) + ", where the rate of duty steps",
-                        "have it measured: duty goes by what the beer is, cut down to one decimal"));
-            }
-        }
-        cautions.add(
-                relief.productionHl().isPresent()
-                        ? new CostFinding(
-                                "Small Producer Relief by "
-                                        + Figures.plain(relief.productionHl().get())
-                                        + " hL of pure alcohol in the production year from "
-                                        + relief.productionYear().orElseThrow(),
-                                "all alcohol of all connected premises counts")
-                        : new CostFinding("Small Producer Relief: " + relief.why(), ""));
-        cautions.add(
-                container.draught()
-                        ? new CostFinding(
-                                container.name() + ": costed as draught",
-                                "holds only where it connects to a pump or gas and isn't decanted for taking away")
-                        : new CostFinding(container.name() + ": costed as not draught", ""));
-        if (container.undrinkableL().signum() > 0) {
-            cautions.add(new CostFinding(
-                    container.name() + ": duty is left off " + Figures.plain(container.undrinkableL())
-                            + " L of sediment",
-                    "there is no national allowance: it must be agreed with the authority"));
-        }
-        return cautions;
     }
 
     private static String percent(BigDecimal value) {

@@ -23,24 +23,24 @@ final class DutyElsewhere {
     private static final DutyRounding NOISE = DutyRounding.parse("half up to 6");
 
     private final DutyInput input;
+    private final DutyOnDay tables;
     private final DutySchedule schedule;
     private final DutyBasis basis;
     private final List<CostFinding> findings = new ArrayList<>();
-    private final List<CostFinding> cautions = new ArrayList<>();
 
-    private DutyElsewhere(DutyInput input, DutySchedule schedule) {
+    private DutyElsewhere(DutyInput input, DutyOnDay tables) {
         this.input = input;
-        this.schedule = schedule;
+        this.tables = tables;
+        this.schedule = tables.schedule();
         this.basis = schedule.basis();
     }
 
-    static DutyFigure of(DutyInput input, DutySchedule schedule) {
-        return new DutyElsewhere(input, schedule).figure();
+    static DutyFigure of(DutyInput input, DutyOnDay tables) {
+        return new DutyElsewhere(input, tables).figure();
     }
 
     private DutyFigure figure() {
-        StrengthForDuty.Result expected =
-                StrengthForDuty.of(input.og(), input.pg(), schedule.factorsOn(input.dutyOn()));
+        StrengthForDuty.Result expected = StrengthForDuty.of(input.og(), input.pg(), tables.factors());
         StrengthRule rule = input.declaredStrength().isPresent()
                 ? StrengthRule.DECLARED
                 : StrengthRule.EXPECTED_FOR_WANT_OF_DECLARED;
@@ -59,10 +59,10 @@ final class DutyElsewhere {
         Container container = input.container();
         BigDecimal litres = container.dutiableL().multiply(BigDecimal.valueOf(input.count()));
         DutySlice first = slices.get(0);
-        notes(rule, expected, first.rate());
+        notes(rule, expected);
         return new DutyFigure(
-                container,
-                input.count(),
+                input,
+                schedule,
                 expected,
                 strength,
                 rule,
@@ -77,8 +77,6 @@ final class DutyElsewhere {
                 unrounded,
                 Money.of(schedule.currency(), basis.duty().of(unrounded)),
                 findings,
-                cautions,
-                basis,
                 multiplier,
                 slices);
     }
@@ -109,8 +107,7 @@ final class DutyElsewhere {
     }
 
     private List<DutySlice> slices(BigDecimal strength, BigDecimal multiplier, BigDecimal volume) {
-        DutyRate full =
-                schedule.rate(input.dutyOn(), strength, input.container().draught());
+        DutyRate full = tables.rate(strength, input.container().draught());
         List<DutyRate> claimable = schedule.rates().stream()
                 .filter(rate -> rate.tier().isPresent()
                         && rate.holdsOn(input.dutyOn())
@@ -178,7 +175,7 @@ final class DutyElsewhere {
         return hl.movePointRight(2).divide(basis.unit().volumeL(), Figures.SHOWN);
     }
 
-    private void notes(StrengthRule rule, StrengthForDuty.Result expected, DutyRate rate) {
+    private void notes(StrengthRule rule, StrengthForDuty.Result expected) {
         String country = schedule.country();
         if (rule == StrengthRule.EXPECTED_FOR_WANT_OF_DECLARED) {
             findings.add(new CostFinding(
@@ -200,18 +197,5 @@ final class DutyElsewhere {
                     "the full rate of " + country + " was taken: its tables hold no checked rate for small breweries",
                     "supply the rates in force on " + input.dutyOn() + " if one may be claimed"));
         }
-        cautions.add(new CostFinding(
-                "duty of " + country + " by the rates from " + rate.validFrom() + ", by "
-                        + basis.unit().label(),
-                rate.source()));
-        if (input.dutyOn().isAfter(input.costedOn())
-                || !input.dutyOn().isBefore(schedule.newest().plusYears(1))) {
-            cautions.add(new CostFinding(
-                    "rates are known up to the set of " + schedule.newest() + ", and the duty point is "
-                            + input.dutyOn(),
-                    "they may have changed: check before pricing"));
-        }
-        cautions.add(new CostFinding(
-                "duty of " + country + " is an estimate", "confirm rates, reliefs and roundings with its authority"));
     }
 }

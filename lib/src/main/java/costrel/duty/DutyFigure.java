@@ -12,8 +12,8 @@ import org.joda.money.Money;
 /**
  * The duty on a run of one type of container, with every step that led to it. An estimate for costing, not a return.
  *
- * @param container the container
- * @param count how many
+ * @param input the run, the beer and the days
+ * @param schedule the tables it was worked out by
  * @param expected the strength by fall of gravity: difference, factor, unrounded, cut
  * @param strength what duty is charged on, per cent by volume cut down to one decimal
  * @param rule which strength that is
@@ -25,14 +25,12 @@ import org.joda.money.Money;
  * @param unrounded the duty before rounding, exact: what one container or pint bears is reckoned from it
  * @param duty the duty rounded down to the penny, once for the run
  * @param findings what a person must put right or know
- * @param cautions what to confirm before relying on it
- * @param basis what duty is charged by and where it was rounded
  * @param multiplier what a volume is multiplied by beside the rate: per cent by volume, degrees Plato, or 1
  * @param slices the parts of the run, each with its rate; one unless duty goes by the beer of a year
  */
 public record DutyFigure(
-        Container container,
-        int count,
+        DutyInput input,
+        DutySchedule schedule,
         StrengthForDuty.Result expected,
         BigDecimal strength,
         StrengthRule rule,
@@ -44,15 +42,48 @@ public record DutyFigure(
         BigDecimal unrounded,
         Money duty,
         List<CostFinding> findings,
-        List<CostFinding> cautions,
-        DutyBasis basis,
         BigDecimal multiplier,
         List<DutySlice> slices) {
 
     public DutyFigure {
         findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
         slices = List.copyOf(slices);
+    }
+
+    /**
+     * The container.
+     *
+     * @return its type
+     */
+    public Container container() {
+        return input.container();
+    }
+
+    /**
+     * How many of them.
+     *
+     * @return the count, 1 or more
+     */
+    public int count() {
+        return input.count();
+    }
+
+    /**
+     * What duty is charged by and where it was rounded.
+     *
+     * @return the basis of the country
+     */
+    public DutyBasis basis() {
+        return schedule.basis();
+    }
+
+    /**
+     * What to confirm before relying on it; put into words when it is asked for.
+     *
+     * @return each caution, the rates in force first
+     */
+    public List<CostFinding> cautions() {
+        return DutyCautions.of(this);
     }
 
     /**
@@ -70,7 +101,7 @@ public record DutyFigure(
      * @return the unrounded duty over the count
      */
     public BigDecimal unroundedPerContainer() {
-        return unrounded.divide(BigDecimal.valueOf(count), Figures.SHOWN);
+        return unrounded.divide(BigDecimal.valueOf(count()), Figures.SHOWN);
     }
 
     /**
@@ -82,7 +113,7 @@ public record DutyFigure(
         return unrounded
                 .multiply(Container.PINT_L)
                 .divide(
-                        container.nominalL().subtract(container.sedimentL()).multiply(BigDecimal.valueOf(count)),
+                        container().nominalL().subtract(container().sedimentL()).multiply(BigDecimal.valueOf(count())),
                         Figures.SHOWN);
     }
 

@@ -5,35 +5,53 @@ import costrel.wort.StrengthFactorTable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.joda.money.CurrencyUnit;
 
 /**
  * The law on beer duty of one country, as dated tables. Nothing here is in code: a new rate set, or another country, is
  * further rows.
- *
- * @param country what the country is called in the tables
- * @param currency what rates and discounts are in
- * @param rates the rates, in any order; no two may claim the same beer on the same day
- * @param bands the bands of the small producer's discount, in any order; may be empty
- * @param factors the tables that turn a fall in gravity into strength; may be empty where every strength is stated
- * @param basis what the country charges by and where it rounds
  */
-public record DutySchedule(
-        String country,
-        CurrencyUnit currency,
-        List<DutyRate> rates,
-        List<ReliefBand> bands,
-        List<StrengthFactorTable> factors,
-        DutyBasis basis) {
+public final class DutySchedule {
+    /** So many days are kept at once: a year of them and a day more than a leap year has. */
+    private static final int MOST_DAYS = 367;
 
-    public DutySchedule {
-        country = Figures.named("duty: country", country);
-        rates = List.copyOf(rates);
-        bands = List.copyOf(bands);
-        factors = List.copyOf(factors);
+    private final String country;
+    private final CurrencyUnit currency;
+    private final List<DutyRate> rates;
+    private final List<ReliefBand> bands;
+    private final List<StrengthFactorTable> factors;
+    private final DutyBasis basis;
+    private final Map<LocalDate, DutyOnDay> days = new ConcurrentHashMap<>();
+
+    /**
+     * A country.
+     *
+     * @param country what the country is called in the tables
+     * @param currency what rates and discounts are in
+     * @param rates the rates, in any order; no two may claim the same beer on the same day
+     * @param bands the bands of the small producer's discount, in any order; may be empty
+     * @param factors the tables that turn a fall in gravity into strength; may be empty where every strength is stated
+     * @param basis what the country charges by and where it rounds
+     * @throws IllegalArgumentException when two rates or two bands both apply, or the tables don't fit the basis
+     */
+    public DutySchedule(
+            String country,
+            CurrencyUnit currency,
+            List<DutyRate> rates,
+            List<ReliefBand> bands,
+            List<StrengthFactorTable> factors,
+            DutyBasis basis) {
+        this.country = Figures.named("duty: country", country);
+        this.currency = currency;
+        this.rates = List.copyOf(rates);
+        this.bands = List.copyOf(bands);
+        this.factors = List.copyOf(factors);
+        this.basis = basis;
         if (rates.isEmpty()) {
             throw new IllegalArgumentException("duty of " + country + ": expected a rate or more, found none");
         }
@@ -111,6 +129,79 @@ public record DutySchedule(
     }
 
     /**
+     * What the country is called in the tables.
+     *
+     * @return the name
+     */
+    public String country() {
+        return country;
+    }
+
+    /**
+     * What rates and discounts are in.
+     *
+     * @return the currency
+     */
+    public CurrencyUnit currency() {
+        return currency;
+    }
+
+    /**
+     * The rates.
+     *
+     * @return in the order they were given
+     */
+    public List<DutyRate> rates() {
+        return rates;
+    }
+
+    /**
+     * The bands of the small producer's discount.
+     *
+     * @return in the order they were given, empty where there are none
+     */
+    public List<ReliefBand> bands() {
+        return bands;
+    }
+
+    /**
+     * The tables that turn a fall in gravity into strength.
+     *
+     * @return empty where every strength is stated
+     */
+    public List<StrengthFactorTable> factors() {
+        return factors;
+    }
+
+    /**
+     * What the country charges by and where it rounds.
+     *
+     * @return the basis
+     */
+    public DutyBasis basis() {
+        return basis;
+    }
+
+    /**
+     * The tables on one day. What holds on a day is looked up once and kept for the next who asks.
+     *
+     * @param dutyOn the day of the duty point
+     * @return what holds on that day
+     */
+    public DutyOnDay on(LocalDate dutyOn) {
+        DutyOnDay known = days.get(dutyOn);
+        if (known != null) {
+            return known;
+        }
+        if (days.size() >= MOST_DAYS) {
+            days.clear();
+        }
+        DutyOnDay fresh = new DutyOnDay(this, dutyOn);
+        days.put(dutyOn, fresh);
+        return fresh;
+    }
+
+    /**
      * The full rate for beer of a strength.
      *
      * @param dutyOn the day of the duty point
@@ -120,24 +211,7 @@ public record DutySchedule(
      * @throws IllegalArgumentException when the day or the strength is outside the tables, naming what to supply
      */
     public DutyRate rate(LocalDate dutyOn, BigDecimal strength, boolean draught) {
-        List<DutyRate> onTheDay = rates.stream()
-                .filter(rate -> rate.tier().isEmpty() && rate.holdsOn(dutyOn))
-                .toList();
-        if (onTheDay.isEmpty()) {
-            throw new IllegalArgumentException(
-                    dutyOn.isBefore(begins())
-                            ? "duty point " + dutyOn + ": the duty tables of " + country + " begin " + begins()
-                                    + "; supply the rates of that day"
-                            : "duty point " + dutyOn + ": the duty tables of " + country
-                                    + " know no rates for that day; the newest set is of " + newest()
-                                    + "; supply the rates that follow it");
-        }
-        return onTheDay.stream()
-                .filter(rate -> rate.holds(strength) && rate.draught().covers(draught))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("duty point " + dutyOn + ": no rate of " + country
-                        + " for " + (draught ? "draught" : "") + " beer of " + Figures.plain(strength)
-                        + " %; supply one"));
+        return on(dutyOn).rate(strength, draught);
     }
 
     /**
@@ -158,15 +232,6 @@ public record DutySchedule(
         return rates.stream().map(DutyRate::validFrom).max(LocalDate::compareTo).orElseThrow();
     }
 
-    /** The table of strength factors for a duty point. */
-    StrengthFactorTable factorsOn(LocalDate dutyOn) {
-        return factors.stream()
-                .filter(table -> table.holdsOn(dutyOn))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("duty point " + dutyOn
-                        + ": no table of strength factors holds on that day; supply one, or the strength as measured"));
-    }
-
     /** The strengths at which the rate changes on a day, lowest first, without 0. */
     NavigableSet<BigDecimal> stepsOn(LocalDate dutyOn) {
         NavigableSet<BigDecimal> steps = new TreeSet<>();
@@ -179,5 +244,15 @@ public record DutySchedule(
         }
         steps.removeIf(step -> step.signum() == 0);
         return steps;
+    }
+
+    /**
+     * The country in words.
+     *
+     * @return such as "duty of UK"
+     */
+    @Override
+    public String toString() {
+        return "duty of " + country;
     }
 }

@@ -5,7 +5,6 @@ import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -41,8 +40,8 @@ final class SmallProducerRelief {
     }
 
     /** The relief on beer of a strength; whatever a person must know is handed to {@code findings}. */
-    static ReliefFigure of(
-            DutyInput input, BigDecimal strength, DutySchedule schedule, Consumer<CostFinding> findings) {
+    static ReliefFigure of(DutyInput input, BigDecimal strength, DutyOnDay tables, Consumer<CostFinding> findings) {
+        DutySchedule schedule = tables.schedule();
         if (!input.claimRelief()) {
             return ReliefFigure.none("not claimed");
         }
@@ -73,10 +72,7 @@ final class SmallProducerRelief {
                     + "made in the year from " + yearBefore + ", so supply this year's estimate, for the year from "
                     + year);
         }
-        BigDecimal most = schedule.bands().stream()
-                .map(ReliefBand::upToHl)
-                .reduce(BigDecimal::max)
-                .orElseThrow();
+        BigDecimal most = tables.reliefEndsOverHl().orElseThrow();
         BigDecimal larger = production.max(estimate);
         if (larger.compareTo(most) > 0) {
             String over = "over the " + Figures.plain(most) + " hL of pure alcohol a year where it ends";
@@ -84,7 +80,7 @@ final class SmallProducerRelief {
                     new CostFinding("no Small Producer Relief: " + Figures.plain(larger) + " hL is " + over, ""));
             return ReliefFigure.none(Figures.plain(larger) + " hL is " + over);
         }
-        ReliefBand band = band(input, strength, schedule, production);
+        ReliefBand band = band(input, strength, tables, production);
         return new ReliefFigure(
                 Optional.of(nil ? year : yearBefore),
                 Optional.of(production),
@@ -106,25 +102,29 @@ final class SmallProducerRelief {
                 "a discount that the user stated");
     }
 
-    private static ReliefBand band(DutyInput input, BigDecimal strength, DutySchedule schedule, BigDecimal production) {
-        List<ReliefBand> onTheDay = schedule.bands().stream()
-                .filter(band -> band.holdsOn(input.dutyOn()))
-                .toList();
-        if (onTheDay.isEmpty()) {
+    private static ReliefBand band(DutyInput input, BigDecimal strength, DutyOnDay tables, BigDecimal production) {
+        if (tables.bands().isEmpty()) {
             throw new IllegalArgumentException("duty point " + input.dutyOn()
-                    + ": no checked relief table of " + schedule.country() + " covers that day; supply the table, "
+                    + ": no checked relief table of " + tables.schedule().country()
+                    + " covers that day; supply the table, "
                     + "or the discount per litre of pure alcohol, or cost the beer without relief");
         }
-        return onTheDay.stream()
-                .filter(band -> band.holds(strength, input.container().draught()) && band.holdsProduction(production))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("Small Producer Relief: the tables have no band for "
-                        + Figures.plain(production) + " hL of pure alcohol and beer of " + Figures.plain(strength)
-                        + " % on " + input.dutyOn() + "; supply it"));
+        for (ReliefBand band : tables.bands()) {
+            if (band.holds(strength, input.container().draught()) && band.holdsProduction(production)) {
+                return band;
+            }
+        }
+        throw new IllegalArgumentException("Small Producer Relief: the tables have no band for "
+                + Figures.plain(production) + " hL of pure alcohol and beer of " + Figures.plain(strength)
+                + " % on " + input.dutyOn() + "; supply it");
     }
 
     private static boolean endsUnder(BigDecimal strength, DutySchedule schedule) {
-        return !schedule.bands().isEmpty()
-                && schedule.bands().stream().allMatch(band -> strength.compareTo(band.strengthUnder()) >= 0);
+        for (ReliefBand band : schedule.bands()) {
+            if (strength.compareTo(band.strengthUnder()) < 0) {
+                return false;
+            }
+        }
+        return !schedule.bands().isEmpty();
     }
 }

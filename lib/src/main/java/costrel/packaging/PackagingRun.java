@@ -1,16 +1,15 @@
 package costrel.packaging;
 
 import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What is racked, put into whole containers. The largest are filled first; what doesn't fill one more goes on to the next
@@ -66,6 +65,12 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
     /** A container that is full but for this part of it is full: litres come from doubles. */
     private static final BigDecimal FULL = new BigDecimal("1e-9");
 
+    /** Nearer to a whole number of containers than this the doubles aren't asked: a thousand times what makes one full. */
+    private static final double NEAR = 1e-6;
+
+    /** Up to this many containers a double is right to far less than {@link #NEAR}. */
+    private static final double MOST_PLAIN = 1e6;
+
     public PackagingRun {
         filled = List.copyOf(filled);
     }
@@ -81,7 +86,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
     public static PackagingRun of(double rackedL, List<PackagingShare> plan) {
         Figures.overZero("racked", rackedL, " L");
         requireWhole(plan);
-        BigDecimal racked = BigDecimal.valueOf(rackedL);
+        BigDecimal racked = Rounded.decimal(rackedL);
         List<PackagingShare> largestFirst = new ArrayList<>(plan);
         largestFirst.sort(Comparator.comparing(PackagingRun::nominalL).reversed());
         BigDecimal[] carriedInL = new BigDecimal[plan.size()];
@@ -89,14 +94,11 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
         List<Filled> filled = new ArrayList<>();
         for (int i = 0; i < largestFirst.size(); i++) {
             PackagingShare share = largestFirst.get(i);
-            BigDecimal shareL = racked.multiply(BigDecimal.valueOf(share.share()));
-            BigDecimal lossL = shareL.multiply(BigDecimal.valueOf(share.fillLossShare()));
+            BigDecimal shareL = racked.multiply(Rounded.decimal(share.share()));
+            BigDecimal lossL = shareL.multiply(Rounded.decimal(share.fillLossShare()));
             BigDecimal ownL = shareL.subtract(lossL);
             BigDecimal thereL = ownL.add(carriedInL[i]);
-            int count = thereL.divide(nominalL(share), Figures.SHOWN)
-                    .add(FULL)
-                    .setScale(0, RoundingMode.DOWN)
-                    .intValueExact();
+            int count = full(thereL, nominalL(share));
             BigDecimal remainderL = thereL.subtract(nominalL(share).multiply(BigDecimal.valueOf(count)))
                     .max(BigDecimal.ZERO);
             int next = i + 1;
@@ -111,7 +113,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
             }
             filled.add(new Filled(share, lossL, ownL, carriedInL[i], count, remainderL, carriedTo));
         }
-        if (filled.stream().allMatch(type -> type.count() == 0)) {
+        if (!anyFull(filled)) {
             throw new IllegalArgumentException(
                     "packaging: " + Figures.plain(racked) + " L racked fills not one container: " + "expected at least "
                             + Figures.plain(nominalL(largestFirst.get(plan.size() - 1))) + " L");
@@ -120,18 +122,41 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
         return new PackagingRun(racked, filled);
     }
 
+    /** How many are full. Doubles tell it where the beer is a good way from filling one more or one less. */
+    private static int full(BigDecimal thereL, BigDecimal eachL) {
+        double containers = thereL.doubleValue() / eachL.doubleValue();
+        if (containers < MOST_PLAIN && Math.abs(containers - Math.rint(containers)) > NEAR) {
+            return (int) containers;
+        }
+        return thereL.divide(eachL, Figures.SHOWN)
+                .add(FULL)
+                .setScale(0, RoundingMode.DOWN)
+                .intValueExact();
+    }
+
     private static BigDecimal nominalL(PackagingShare share) {
         return share.container().nominalL();
     }
 
+    private static boolean anyFull(List<Filled> filled) {
+        for (Filled type : filled) {
+            if (type.count() > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static void requireWhole(List<PackagingShare> plan) {
         double sum = 0;
-        Set<String> seen = new HashSet<>();
-        for (PackagingShare share : plan) {
-            sum += share.share();
-            if (!seen.add(Names.folded(share.container().name()))) {
-                throw new IllegalArgumentException("packaging: expected each container once, found "
-                        + share.container().name() + " twice");
+        for (int i = 0; i < plan.size(); i++) {
+            sum += plan.get(i).share();
+            String name = plan.get(i).container().name();
+            for (int k = 0; k < i; k++) {
+                if (Names.same(plan.get(k).container().name(), name)) {
+                    throw new IllegalArgumentException(
+                            "packaging: expected each container once, found " + name + " twice");
+                }
             }
         }
         if (!(Math.abs(sum - 1) <= SHARE_TOLERANCE)) {

@@ -98,6 +98,51 @@ public final class Names {
         return isPlain(name) ? foldedPlain(name) : foldedAny(name);
     }
 
+    /**
+     * Whether two names are one without regard to case and spaces.
+     *
+     * @param name any name
+     * @param other another
+     * @return true where both fold to the same
+     */
+    public static boolean same(String name, String other) {
+        if (name.equals(other)) {
+            return true;
+        }
+        if (isPlain(name) && isPlain(other)) {
+            return samePlain(name, other);
+        }
+        return folded(name).equals(folded(other));
+    }
+
+    /** The same letter by letter, without writing either folded. */
+    private static boolean samePlain(String name, String other) {
+        int i = 0;
+        int k = 0;
+        while (true) {
+            while (i < name.length() && isGap(name.charAt(i))) {
+                i++;
+            }
+            while (k < other.length() && isGap(other.charAt(k))) {
+                k++;
+            }
+            if (i == name.length() || k == other.length()) {
+                return i == name.length() && k == other.length();
+            }
+            if (small(name.charAt(i++)) != small(other.charAt(k++))) {
+                return false;
+            }
+        }
+    }
+
+    private static boolean isGap(char c) {
+        return c == ' ' || c == '_' || c == '-';
+    }
+
+    private static char small(char c) {
+        return c >= 'A' && c <= 'Z' ? (char) (c + ('a' - 'A')) : c;
+    }
+
     /** Whether a name has letters, digits, marks and spaces of ASCII only, as nearly every name has. */
     private static boolean isPlain(String name) {
         for (int i = 0; i < name.length(); i++) {
@@ -115,7 +160,7 @@ public final class Names {
         boolean asItIs = true;
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);
-            boolean gap = c == ' ' || c == '_' || c == '-';
+            boolean gap = isGap(c);
             kept += gap ? 0 : 1;
             asItIs &= !gap && !(c >= 'A' && c <= 'Z');
         }
@@ -126,8 +171,8 @@ public final class Names {
         int place = 0;
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);
-            if (c != ' ' && c != '_' && c != '-') {
-                folded[place++] = c >= 'A' && c <= 'Z' ? (char) (c + ('a' - 'A')) : c;
+            if (!isGap(c)) {
+                folded[place++] = small(c);
             }
         }
         return new String(folded);

@@ -201,7 +201,7 @@ class BuyingFolderTest {
                 .day(LanternfoldTest.DAY)
                 .dutyDay(LanternfoldTest.DAY.plusDays(1))
                 .cost();
-        assertTrue(sheet.toString().contains("a Budget may change them: check before pricing"));
+        assertTrue(sheet.cautions().toString().contains("a Budget may change them: check before pricing"));
     }
 
     private Brew brew() {

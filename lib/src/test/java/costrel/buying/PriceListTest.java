@@ -352,4 +352,36 @@ class PriceListTest {
                 choice.passedOver().stream().map(over -> over.row().origin()).toList());
         assertTrue(choice.findings().isEmpty());
     }
+
+    @Test
+    void what_was_asked_before_changes_no_answer() {
+        long seed = Long.getLong("seed", 38L);
+        Random random = new Random(seed);
+        List<PriceRow> rows = new ArrayList<>();
+        for (int line = 2; line < 14; line++) {
+            String from = "2026-0" + (1 + random.nextInt(9)) + "-01";
+            String least = List.of("0", "50", "100").get(random.nextInt(3));
+            rows.add(malt(line, "Supplier " + line, (15 + random.nextInt(8)) + ".00", from, "", least, "0"));
+        }
+        PriceList known = PriceList.of(rows);
+        for (int i = 0; i < 2000; i++) {
+            String day = "2026-" + (10 + random.nextInt(3)) + "-0" + (1 + random.nextInt(9));
+            String earlier = "2026-0" + (1 + random.nextInt(9)) + "-15";
+            String asked = random.nextBoolean() ? day : earlier;
+            String kg = String.valueOf(random.nextInt(150));
+            assertEquals(
+                    outcome(PriceList.of(rows), asked, kg),
+                    outcome(known, asked, kg),
+                    () -> "seed " + seed + ": " + kg + " kg on " + asked);
+        }
+    }
+
+    private static String outcome(PriceList prices, String day, String kg) {
+        try {
+            return prices.choose(List.of("Pale malt"), day(day), dec(kg), PackUnit.KILOGRAM, GBP)
+                    .toString();
+        } catch (NoPriceException none) {
+            return none.faults().toString();
+        }
+    }
 }

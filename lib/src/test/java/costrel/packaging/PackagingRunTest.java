@@ -175,4 +175,27 @@ class PackagingRunTest {
             }
         }
     }
+
+    @Test
+    void a_container_is_full_but_for_a_thousand_millionth_however_near_a_whole_number_the_litres_come() {
+        long seed = Long.getLong("seed", 37L);
+        Random random = new Random(seed);
+        double[] off = {0, 1e-12, 5e-10, 2e-9, 5e-7, 2e-6, 0.3};
+        for (int i = 0; i < 3000; i++) {
+            Container container = container(random.nextBoolean() ? "firkin" : "330 mL bottle");
+            double signed = off[random.nextInt(off.length)] * (random.nextBoolean() ? 1 : -1);
+            double rackedL = container.nominalL().doubleValue() * (1 + random.nextInt(4000) + signed);
+            if (rackedL < container.nominalL().doubleValue()) {
+                continue;
+            }
+            BigDecimal exact = BigDecimal.valueOf(rackedL)
+                    .add(container.nominalL().multiply(LITRES))
+                    .divideToIntegralValue(container.nominalL());
+            PackagingRun run = PackagingRun.of(rackedL, List.of(new PackagingShare(container, 1, 0)));
+            assertEquals(
+                    exact.intValueExact(),
+                    run.filled().get(0).count(),
+                    "seed " + seed + ", case " + i + ": racked " + rackedL + " into " + container.name());
+        }
+    }
 }

@@ -16,10 +16,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 
-/** One lookup in a price list: the rule of choice, and the words for what was passed over. */
-record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, CurrencyUnit currency) {
+/**
+ * What one thing can be bought at on one day: the rule of choice, and the words for what was passed over. Rows that hold and what they
+ * cost by the unit are worked out once, however many amounts are asked for. Safe for many threads.
+ */
+public final class Offers {
+
+    /**
+     * A thing as price lists know it.
+     *
+     * @param foldedName its name without case and spaces
+     * @param unit what it is counted in
+     */
+    public record Thing(String foldedName, PackUnit unit) {}
 
     /** A row that can be used, what it costs by the unit, and its supplier's name as names are compared. */
     private record Offer(PriceRow row, Landed landed, String supplier) {
@@ -32,19 +45,99 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
         }
     }
 
-    PriceSearch {
-        Figures.zeroOrMore("quantity", quantity, " " + unit.label());
+    /** The rows of one name that hold: those that can be used with what they cost, and why the others can't. */
+    private record Usable(
+            List<PriceRow> valid, List<Offer> offers, List<PassedOver> passedOver, List<CostFinding> findings) {}
+
+    /** A choice that is the same for any quantity from the least on: there is nothing to compare. */
+    private record OnlyOne(Choice choice, BigDecimal least) {}
+
+    private final PricesOnDay rows;
+    private final List<String> names;
+    private final PackUnit unit;
+    private final CurrencyUnit currency;
+    private final Thing thing;
+    private final List<PriceRow> contracts;
+    private final Map<String, Usable> byName = new ConcurrentHashMap<>();
+    private volatile @Nullable OnlyOne onlyOne;
+
+    Offers(PricesOnDay rows, List<String> names, PackUnit unit, CurrencyUnit currency) {
+        this.rows = rows;
+        this.names = List.copyOf(names);
+        this.unit = unit;
+        this.currency = currency;
+        this.thing = new Thing(rows.boughtBy(names), unit);
+        this.contracts = rows.contracts(names, unit);
     }
 
-    Choice choose(List<String> names) {
+    boolean isFor(List<String> otherNames, PackUnit otherUnit, CurrencyUnit otherCurrency) {
+        if (unit != otherUnit || !currency.equals(otherCurrency) || names.size() != otherNames.size()) {
+            return false;
+        }
+        for (int i = 0; i < names.size(); i++) {
+            if (!names.get(i).equals(otherNames.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * What is bought, so that two lines of one thing are bought together.
+     *
+     * @return the first of the names that any row has, on any day, else the first of all; with the unit
+     */
+    public Thing thing() {
+        return thing;
+    }
+
+    /**
+     * The contract prices that apply.
+     *
+     * @return those of the first name that has any price on the day, in file order; empty where there is no contract
+     */
+    public List<PriceRow> contracts() {
+        return contracts;
+    }
+
+    /**
+     * The price that applies, by the rule of {@link PriceList#choose}.
+     *
+     * @param quantity how much is bought, 0 or more, in the unit
+     * @return the row chosen and those passed over
+     * @throws NoPriceException when no row can be used or two rows of one supplier both apply
+     */
+    public Choice choose(BigDecimal quantity) {
+        OnlyOne known = onlyOne;
+        if (known != null && known.least().compareTo(quantity) <= 0 && quantity.signum() >= 0) {
+            return known.choice();
+        }
+        return search(Figures.zeroOrMore("quantity", quantity, " " + unit.label()));
+    }
+
+    /**
+     * A contract price as a choice: nothing is compared, since it is drawn first.
+     *
+     * @param contract one of {@link #contracts}
+     * @return the row with what a unit costs
+     * @throws NoPriceException when the terms don't fit the row or there is no rate of exchange
+     */
+    public Choice drawn(PriceRow contract) {
+        Landed landed = landed(contract);
+        return new Choice(contract, landed.price(), List.of(), List.of(), landed.notes());
+    }
+
+    private Choice search(BigDecimal quantity) {
         List<String> refusals = new ArrayList<>();
         boolean known = false;
-        for (String name : names) {
-            if (!rows.of(name).named()) {
+        for (int i = 0; i < names.size(); i++) {
+            String name = names.get(i);
+            PricesOnDay.Rows named = rows.of(name);
+            if (!named.named()) {
                 continue;
             }
             known = true;
-            List<PriceRow> valid = rows.of(name).listed();
+            List<PriceRow> valid = named.listed();
             if (valid.isEmpty()
                     && rows.prices().rowsOf(name).stream()
                             .anyMatch(row -> row.contractQuantity().isPresent())) {
@@ -56,35 +149,42 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
                         + nearest(rows.prices().rowsOf(name)));
                 continue;
             }
-            List<PriceList.Overlap> both = PriceList.toldApart(valid) ? List.of() : PriceList.overlaps(valid);
-            if (!both.isEmpty()) {
-                throw new NoPriceException(
-                        both.stream().map(PriceList.Overlap::text).toList());
-            }
-            Optional<Choice> choice = among(name, valid, refusals);
+            Optional<Choice> choice = among(name, usable(name, valid), quantity, refusals);
             if (choice.isPresent()) {
                 return choice.get();
             }
         }
         if (!known) {
-            String wanted = names.get(0);
-            List<String> near = names.stream()
-                    .flatMap(name -> rows.prices().nearest(name).stream())
-                    .distinct()
-                    .limit(3)
-                    .toList();
-            refusals.add(wanted + ": no price list names it"
-                    + (names.size() > 1 ? " or " + String.join(" or ", names.subList(1, names.size())) : "")
-                    + (near.isEmpty() ? "; supply a price" : "; nearest: " + String.join(", ", near)));
+            refusals.add(unknown());
         }
         throw new NoPriceException(List.of(String.join("; ", refusals)));
     }
 
-    private Optional<Choice> among(String name, List<PriceRow> valid, List<String> refusals) {
+    private String unknown() {
+        String wanted = names.get(0);
+        List<String> near = names.stream()
+                .flatMap(name -> rows.prices().nearest(name).stream())
+                .distinct()
+                .limit(3)
+                .toList();
+        return wanted + ": no price list names it"
+                + (names.size() > 1 ? " or " + String.join(" or ", names.subList(1, names.size())) : "")
+                + (near.isEmpty() ? "; supply a price" : "; nearest: " + String.join(", ", near));
+    }
+
+    private Usable usable(String name, List<PriceRow> valid) {
+        Usable known = byName.get(name);
+        if (known != null) {
+            return known;
+        }
+        List<PriceList.Overlap> both = PriceList.toldApart(valid) ? List.of() : PriceList.overlaps(valid);
+        if (!both.isEmpty()) {
+            throw new NoPriceException(
+                    both.stream().map(PriceList.Overlap::text).toList());
+        }
         List<PassedOver> passedOver = new ArrayList<>();
         List<CostFinding> findings = new ArrayList<>();
-        refusals.forEach(refusal -> findings.add(new CostFinding(refusal, "the price of " + name + " was taken")));
-        List<PriceRow> usable = new ArrayList<>();
+        List<PriceRow> fit = new ArrayList<>();
         for (PriceRow row : valid) {
             if (row.pack().unit() != unit) {
                 passedOver.add(passed(row, "sold by " + row.pack().unit().label() + ", wanted in " + unit.label()));
@@ -95,16 +195,33 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
                                 + " and could not be compared",
                         "supply it in " + currency + ", turned at the rate of the day"));
             } else {
-                usable.add(row);
+                fit.add(row);
             }
         }
-        if (usable.size() == 1 && usable.get(0).minimumQuantity().compareTo(quantity) <= 0) {
-            PriceRow only = usable.get(0); // as most things have it: there is nothing to compare
-            Landed landed = landed(only);
-            return Optional.of(
-                    new Choice(only, landed.price(), inFileOrder(valid, passedOver), findings, landed.notes()));
+        Usable usable = new Usable(valid, offers(fit), passedOver, findings);
+        byName.put(name, usable);
+        return usable;
+    }
+
+    private Optional<Choice> among(String name, Usable usable, BigDecimal quantity, List<String> refusals) {
+        List<CostFinding> findings = new ArrayList<>();
+        refusals.forEach(refusal -> findings.add(new CostFinding(refusal, "the price of " + name + " was taken")));
+        findings.addAll(usable.findings());
+        List<Offer> offers = usable.offers();
+        if (offers.size() == 1 && offers.get(0).row().minimumQuantity().compareTo(quantity) <= 0) {
+            Offer only = offers.get(0); // as most things have it
+            Choice choice = new Choice(
+                    only.row(),
+                    only.price(),
+                    inFileOrder(usable.valid(), usable.passedOver()),
+                    findings,
+                    only.landed().notes());
+            if (refusals.isEmpty()) {
+                onlyOne = new OnlyOne(choice, only.row().minimumQuantity());
+            }
+            return Optional.of(choice);
         }
-        List<Offer> offers = offers(usable);
+        List<PassedOver> passedOver = new ArrayList<>(usable.passedOver());
         Map<String, BigDecimal> met = new HashMap<>();
         for (Offer offer : offers) {
             BigDecimal least = offer.row().minimumQuantity();
@@ -128,7 +245,7 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
             }
         }
         if (candidates.isEmpty()) {
-            refusals.add(refusal(name, larger, passedOver));
+            refusals.add(refusal(name, quantity, larger, passedOver));
             return Optional.empty();
         }
         candidates.sort(Comparator.comparing(Offer::price)); // stable: file order where two cost the same
@@ -145,11 +262,11 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
                 break;
             }
         }
-        cheaperBreak(chosen, larger).ifPresent(findings::add);
+        cheaperBreak(chosen, quantity, larger).ifPresent(findings::add);
         return Optional.of(new Choice(
                 chosen.row(),
                 chosen.price(),
-                inFileOrder(valid, passedOver),
+                inFileOrder(usable.valid(), passedOver),
                 findings,
                 chosen.landed().notes()));
     }
@@ -187,12 +304,6 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
         }
     }
 
-    /** A contract row as a choice: nothing is compared, since it is drawn first. */
-    Choice contracted(PriceRow row) {
-        Landed landed = landed(row);
-        return new Choice(row, landed.price(), List.of(), List.of(), landed.notes());
-    }
-
     private LocalDate day() {
         return rows.day();
     }
@@ -201,7 +312,7 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
         return new PassedOver(row, why, row.landed());
     }
 
-    private String refusal(String name, List<Offer> larger, List<PassedOver> passedOver) {
+    private String refusal(String name, BigDecimal quantity, List<Offer> larger, List<PassedOver> passedOver) {
         if (larger.isEmpty()) {
             PassedOver first = passedOver.get(0);
             return name + ": no price that applies on " + day() + " can be used; "
@@ -216,7 +327,7 @@ record PriceSearch(PricesOnDay rows, BigDecimal quantity, PackUnit unit, Currenc
                 + "; state the quantity that is bought";
     }
 
-    private Optional<CostFinding> cheaperBreak(Offer chosen, List<Offer> larger) {
+    private Optional<CostFinding> cheaperBreak(Offer chosen, BigDecimal quantity, List<Offer> larger) {
         int decimals = currency.getDecimalPlaces();
         Optional<Offer> best = larger.stream()
                 .filter(offer -> costsLess(offer, offer.row().minimumQuantity(), chosen, quantity))
