@@ -194,9 +194,11 @@ final class BoughtLines {
 
     private static BigDecimal amount(PackageItem item, int count) {
         BigDecimal all = item.quantity().multiply(BigDecimal.valueOf(count));
-        return item.forContainers().compareTo(BigDecimal.ONE) == 0
-                ? all
-                : all.divide(item.forContainers(), Figures.SHOWN);
+        if (item.forContainers().compareTo(BigDecimal.ONE) == 0) {
+            return all;
+        }
+        BigDecimal[] whole = all.divideAndRemainder(item.forContainers());
+        return whole[1].signum() == 0 ? whole[0] : all.divide(item.forContainers(), Figures.SHOWN);
     }
 
     private void addLines(Sourced sourced, List<Made> made) {
@@ -249,11 +251,11 @@ final class BoughtLines {
 
     private IdentityHashMap<Made, List<CostLine>> carriage(
             List<Made> gyle, List<List<Made>> packaging, PriceTerms terms, LocalDate day) {
-        IdentityHashMap<Made, List<CostLine>> carriage = new IdentityHashMap<>();
         CarriageShares shares = new CarriageShares(terms, day, currency);
         if (shares.isNone()) {
-            return carriage;
+            return new IdentityHashMap<>(0);
         }
+        IdentityHashMap<Made, List<CostLine>> carriage = new IdentityHashMap<>();
         List<Made> bought = new ArrayList<>(gyle);
         packaging.forEach(bought::addAll);
         bought.removeIf(made -> made.part() == null);

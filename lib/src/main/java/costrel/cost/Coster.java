@@ -16,7 +16,6 @@ import costrel.stock.ProcessCost;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -88,7 +87,8 @@ public final class Coster {
             gyleLines.add(abnormal.get());
             gyleCost = gyleCost.plus(abnormal.get().value());
         }
-        gyleLines.addAll(losses(batch, run, gyleCost));
+        YieldChain yieldChain = YieldChain.of(batch, run, options.unsoldShare());
+        gyleLines.addAll(losses(yieldChain, gyleCost));
         BoughtLines.inOrder(gyleLines, CostLine::group);
         leftOut.addAll(rateCard.leftOut());
 
@@ -101,7 +101,7 @@ public final class Coster {
         return new CostSheet(
                 batch,
                 run,
-                YieldChain.of(batch, run, options.unsoldShare()),
+                yieldChain,
                 gyleLines,
                 gyleCost,
                 containers,
@@ -146,12 +146,11 @@ public final class Coster {
     }
 
     /** Beer that is lost, valued at what a litre has cost where it is lost; 0.00 in the sum. */
-    private static List<CostLine> losses(Batch batch, PackagingRun run, Money gyleCost) {
+    private static List<CostLine> losses(YieldChain beer, Money gyleCost) {
         List<CostLine> lines = new ArrayList<>();
-        BigDecimal collectedL = BigDecimal.valueOf(batch.collectedL());
-        lose(lines, "FV, tank and dry hops", collectedL.subtract(run.rackedL()), gyleCost, collectedL);
-        lose(lines, "filling", run.fillLossL(), gyleCost, run.rackedL());
-        lose(lines, "left after the smallest container", run.leftL(), gyleCost, run.rackedL());
+        lose(lines, "FV, tank and dry hops", beer.collectedL().subtract(beer.rackedL()), gyleCost, beer.collectedL());
+        lose(lines, "filling", beer.fillLossL(), gyleCost, beer.rackedL());
+        lose(lines, "left after the smallest container", beer.leftL(), gyleCost, beer.rackedL());
         return lines;
     }
 
@@ -202,9 +201,9 @@ public final class Coster {
                 BillGroup.LIQUOR_TREATMENT,
                 BillGroup.PROCESS_AIDS);
         bill.forEach(line -> missing.remove(line.group()));
-        Set<String> words = new LinkedHashSet<>();
+        List<String> words = new ArrayList<>();
         missing.forEach(group -> words.add(group.label() + ": none on the bill of materials"));
-        return List.copyOf(words);
+        return words;
     }
 
     private static Money sum(List<CostLine> lines, CurrencyUnit currency) {

@@ -50,7 +50,8 @@ final class GyleShares {
         largestFirst.sort(Comparator.comparing((PackagingRun.Filled filled) ->
                         filled.plan().container().nominalL())
                 .reversed());
-        IdentityHashMap<PackagingRun.Filled, BigDecimal> parts = new IdentityHashMap<>();
+        IdentityHashMap<PackagingRun.Filled, BigDecimal> parts =
+                new IdentityHashMap<>(run.filled().size());
         BigDecimal unfilled = BigDecimal.ZERO;
         PackagingRun.Filled smallest = largestFirst.get(0);
         for (PackagingRun.Filled filled : largestFirst) {

@@ -135,7 +135,9 @@ final class Purchases {
                 ? spot
                 : boughtAtATime.getOrDefault(wanted.offers.thing().foldedName(), spot);
         Choice choice = offers.choose(atATime);
-        findings.addAll(choice.findings());
+        if (!choice.findings().isEmpty()) {
+            findings.addAll(choice.findings());
+        }
         BigDecimal over =
                 spot.signum() > 0 && atATime.compareTo(spot) > 0 ? atATime.divide(spot, Figures.SHOWN) : BigDecimal.ONE;
         return new Part(choice, amount, over, order(offers), remark);

@@ -19,7 +19,7 @@ final class StockIssues {
     private final Optional<StockBasis> basis;
     private final Batch batch;
     private final List<Movement.Issue> issues = new ArrayList<>();
-    private final IdentityHashMap<Movement.Issue, IssueCost> costs = new IdentityHashMap<>();
+    private final IdentityHashMap<Movement.Issue, IssueCost> costs = new IdentityHashMap<>(0);
 
     StockIssues(CostOptions options, Batch batch) {
         this.basis = options.stock();

@@ -1,6 +1,7 @@
 package costrel.cost;
 
 import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import costrel.packaging.Container;
 import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
@@ -38,16 +39,16 @@ public record YieldChain(
     public record Step(String label, BigDecimal litres, BigDecimal lossL, String lostIn) {}
 
     static YieldChain of(Batch batch, PackagingRun run, BigDecimal unsoldShare) {
-        BigDecimal sedimentL =
-                run.filled().stream().map(PackagingRun.Filled::sedimentL).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal packagedL = run.packagedL();
+        BigDecimal sedimentL = run.sedimentL();
         return new YieldChain(
-                BigDecimal.valueOf(batch.collectedL()),
+                Rounded.decimal(batch.collectedL()),
                 run.rackedL(),
                 run.fillLossL(),
                 run.leftL(),
-                run.packagedL(),
+                packagedL,
                 sedimentL,
-                run.packagedL().subtract(sedimentL).multiply(unsoldShare));
+                packagedL.subtract(sedimentL).multiply(unsoldShare));
     }
 
     /**

@@ -11,7 +11,7 @@ import java.util.Optional;
  *     is given
  * @param productionHl pure alcohol made in that year, hL; empty likewise
  * @param band the band that holds that production; empty likewise
- * @param unroundedDiscount the discount before rounding, to 34 digits; may be a little under 0 at the end of the taper
+ * @param statedDiscount the discount that was stated, before rounding; 0 where none was
  * @param discount the discount rounded up to the penny, never under 0
  * @param why how it was found, or why there is none
  */
@@ -19,9 +19,20 @@ public record ReliefFigure(
         Optional<LocalDate> productionYear,
         Optional<BigDecimal> productionHl,
         Optional<ReliefBand> band,
-        BigDecimal unroundedDiscount,
+        BigDecimal statedDiscount,
         BigDecimal discount,
         String why) {
+
+    /**
+     * The discount before rounding; reckoned when it is asked for.
+     *
+     * @return to 34 digits; it may be a little under 0 at the end of the taper
+     */
+    public BigDecimal unroundedDiscount() {
+        return band.isPresent() && productionHl.isPresent()
+                ? SmallProducerRelief.unrounded(band.get(), productionHl.get())
+                : statedDiscount;
+    }
 
     static ReliefFigure none(String why) {
         return new ReliefFigure(

@@ -85,7 +85,7 @@ final class SmallProducerRelief {
                 Optional.of(nil ? year : yearBefore),
                 Optional.of(production),
                 Optional.of(band),
-                unrounded(band, production),
+                BigDecimal.ZERO,
                 discount(band, production, schedule.currency().getDecimalPlaces()),
                 nil
                         ? "by this year's estimate, since nothing was made the year before"

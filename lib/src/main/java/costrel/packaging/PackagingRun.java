@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What is racked, put into whole containers. The largest are filled first; what doesn't fill one more goes on to the next
@@ -91,6 +92,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
         largestFirst.sort(Comparator.comparing(PackagingRun::nominalL).reversed());
         BigDecimal[] carriedInL = new BigDecimal[plan.size()];
         Arrays.fill(carriedInL, BigDecimal.ZERO);
+        double[] aboutCarriedInL = new double[plan.size()];
         List<Filled> filled = new ArrayList<>();
         for (int i = 0; i < largestFirst.size(); i++) {
             PackagingShare share = largestFirst.get(i);
@@ -98,7 +100,8 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
             BigDecimal lossL = shareL.multiply(Rounded.decimal(share.fillLossShare()));
             BigDecimal ownL = shareL.subtract(lossL);
             BigDecimal thereL = ownL.add(carriedInL[i]);
-            int count = full(thereL, nominalL(share));
+            double aboutL = rackedL * share.share() * (1 - share.fillLossShare()) + aboutCarriedInL[i];
+            int count = full(aboutL, thereL, nominalL(share));
             BigDecimal remainderL = thereL.subtract(nominalL(share).multiply(BigDecimal.valueOf(count)))
                     .max(BigDecimal.ZERO);
             int next = i + 1;
@@ -110,6 +113,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
             if (next < largestFirst.size()) {
                 carriedTo = Optional.of(largestFirst.get(next).container().name());
                 carriedInL[next] = carriedInL[next].add(remainderL);
+                aboutCarriedInL[next] += aboutL - count * nominalL(share).doubleValue();
             }
             filled.add(new Filled(share, lossL, ownL, carriedInL[i], count, remainderL, carriedTo));
         }
@@ -123,8 +127,8 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
     }
 
     /** How many are full. Doubles tell it where the beer is a good way from filling one more or one less. */
-    private static int full(BigDecimal thereL, BigDecimal eachL) {
-        double containers = thereL.doubleValue() / eachL.doubleValue();
+    private static int full(double aboutL, BigDecimal thereL, BigDecimal eachL) {
+        double containers = aboutL / eachL.doubleValue();
         if (containers < MOST_PLAIN && Math.abs(containers - Math.rint(containers)) > NEAR) {
             return (int) containers;
         }
@@ -171,7 +175,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
      * @return litres
      */
     public BigDecimal packagedL() {
-        return filled.stream().map(Filled::packagedL).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return sum(Filled::packagedL);
     }
 
     /**
@@ -180,7 +184,7 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
      * @return litres
      */
     public BigDecimal fillLossL() {
-        return filled.stream().map(Filled::fillLossL).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return sum(Filled::fillLossL);
     }
 
     /**
@@ -189,9 +193,23 @@ public record PackagingRun(BigDecimal rackedL, List<Filled> filled) {
      * @return litres
      */
     public BigDecimal leftL() {
-        return filled.stream()
-                .filter(type -> type.carriedTo().isEmpty())
-                .map(Filled::remainderL)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return sum(type -> type.carriedTo().isEmpty() ? type.remainderL() : BigDecimal.ZERO);
+    }
+
+    /**
+     * Beer in them that can't be sold.
+     *
+     * @return litres
+     */
+    public BigDecimal sedimentL() {
+        return sum(Filled::sedimentL);
+    }
+
+    private BigDecimal sum(Function<Filled, BigDecimal> ofType) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Filled type : filled) {
+            sum = sum.add(ofType.apply(type));
+        }
+        return sum;
     }
 }
