@@ -32,7 +32,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Each case is two files: a table with faults, and the problems that a person reading it would list. */
 class BadFilesTest {
 
-    private static final Map<String, Function<CsvSource, Loaded<?>>> READERS = readers();
+    static final Map<String, Function<CsvSource, Loaded<?>>> READERS = readers();
 
     @TestFactory
     Stream<DynamicTest> every_fault_is_told_with_its_place() throws IOException, URISyntaxException {
@@ -115,7 +115,7 @@ class BadFilesTest {
         assertEquals(found, thrown.getMessage() + "\n");
     }
 
-    private static List<Path> cases() throws IOException, URISyntaxException {
+    static List<Path> cases() throws IOException, URISyntaxException {
         URL folder = Objects.requireNonNull(BadFilesTest.class.getResource("bad/prices/decimal-comma.csv"));
         Path bad = Path.of(folder.toURI()).resolve("../..").normalize();
         try (Stream<Path> files = Files.walk(bad)) {
@@ -125,7 +125,7 @@ class BadFilesTest {
         }
     }
 
-    private static String folder(Path file) {
+    static String folder(Path file) {
         return file.getName(file.getNameCount() - 2).toString();
     }
 
