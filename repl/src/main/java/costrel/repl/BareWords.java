@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 final class BareWords {
 
     private static final Pattern FORM =
-            Pattern.compile("\\s*(\\p{Lower}+)(?:[ \\t]+([\\p{L}\\d][\\p{L}\\d .,'’&_/-]*?))?[ \\t]*;?\\s*");
+            Pattern.compile("(\\p{Lower}++)(?:[ \\t]++([\\p{L}\\d][\\p{L}\\d .,'’&_/-]*+))?");
 
-    private static final Pattern SAVE = Pattern.compile("\\s*save[ \\t]+([^\"\\s(=.;][^\"]*?)[ \\t]*;?\\s*");
+    private static final Pattern SAVE = Pattern.compile("save[ \\t]++([^\"\\s(=.;][^\"\n]*+)");
 
     private BareWords() {}
 
@@ -26,11 +26,15 @@ final class BareWords {
      * @return the call, or empty if it isn't such a word
      */
     static Optional<String> call(String source, Predicate<String> taken) {
-        Matcher save = SAVE.matcher(source);
+        String bare = source.strip();
+        if (bare.endsWith(";")) {
+            bare = bare.substring(0, bare.length() - 1).stripTrailing();
+        }
+        Matcher save = SAVE.matcher(bare);
         if (save.matches() && !taken.test("save")) {
             return Optional.of("save(\"" + save.group(1).replace("\\", "\\\\") + "\")");
         }
-        Matcher form = FORM.matcher(source);
+        Matcher form = FORM.matcher(bare);
         if (!form.matches() || !Words.all().containsKey(form.group(1)) || taken.test(form.group(1))) {
             return Optional.empty();
         }

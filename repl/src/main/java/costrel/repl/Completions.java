@@ -20,8 +20,21 @@ record Completions(int anchor, List<String> words) {
         words = List.copyOf(words);
     }
 
-    /** What could stand at a place in an input, and where the word that it would replace begins. */
+    /**
+     * What could stand at a place in an input, and where the word that it would replace begins; none in a long input, for which the
+     * engine may take many seconds.
+     */
     static Completions of(SourceCodeAnalysis analysis, String source, int cursor) {
+        try {
+            return source.length() > Roomy.SHORT
+                    ? new Completions(cursor, List.of())
+                    : ofShort(analysis, source, cursor);
+        } catch (StackOverflowError tooDeep) {
+            return new Completions(cursor, List.of());
+        }
+    }
+
+    private static Completions ofShort(SourceCodeAnalysis analysis, String source, int cursor) {
         int[] anchor = {cursor};
         List<String> words = analysis.completionSuggestions(source, cursor, anchor).stream()
                 .map(SourceCodeAnalysis.Suggestion::continuation)

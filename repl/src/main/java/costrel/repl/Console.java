@@ -56,8 +56,23 @@ public final class Console {
         System.exit(code);
     }
 
-    /** Runs the console; returns what the process is to end with. */
+    /** Runs the console; returns what the process is to end with. What can't be written is a failure; it is told unless the reader has left. */
     int run(String... args) {
+        int code = answer(args);
+        if (!around.out().checkError()) {
+            return code;
+        }
+        if (around.out() instanceof Output output && output.readerHasGone()) {
+            return FAILURE;
+        }
+        return failure("output: can't be written"
+                + (around.out() instanceof Output output
+                        ? output.reason().map(reason -> ": " + reason).orElse("")
+                        : "")
+                + "; not all answers came through");
+    }
+
+    private int answer(String... args) {
         Arguments arguments = new Arguments();
         CommandLine line = new CommandLine(arguments);
         try {
@@ -134,13 +149,13 @@ public final class Console {
             PlainMode mode = new PlainMode(session, around.out(), around.err());
             for (String script : arguments.scripts()) {
                 Fault fault = mode.evaluate(scripts.getOrDefault(script, ""), script);
-                if (fault != null) {
+                if (fault != null || mode.hasGone()) {
                     return code(fault, mode);
                 }
             }
             for (String expression : arguments.expressions()) {
                 Fault fault = mode.evaluate(expression, "");
-                if (fault != null) {
+                if (fault != null || mode.hasGone()) {
                     return code(fault, mode);
                 }
             }

@@ -78,10 +78,8 @@ final class InputFaults {
         if (!bare || at < 0) {
             return fault(piece, diagnostics);
         }
-        String second = piece.text()
-                .substring(at + type.length())
-                .replaceAll("\\s*[;=,].*", "")
-                .strip();
+        String second =
+                piece.text().substring(at + type.length()).split("[;=,]", 2)[0].strip();
         String near = offer(type, names(piece.text(), at, false));
         return new Fault(
                 Fault.Kind.INPUT,

@@ -17,4 +17,9 @@ interface Listener {
      * @param text the note
      */
     void note(String text);
+
+    /** Whether there is nobody left to answer, so that the rest need not be evaluated. */
+    default boolean hasGone() {
+        return false;
+    }
 }

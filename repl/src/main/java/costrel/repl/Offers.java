@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 record Offers(int anchor, List<Offer> offers) {
 
-    private static final Pattern BARE = Pattern.compile("\\s*(\\p{Lower}+) +([^\"(=.]*)");
+    private static final Pattern BARE = Pattern.compile("\\s*+(\\p{Lower}++) ++([^\"(=.]*+)");
     private static final Pattern ENDING = Pattern.compile("\\.([a-zA-Z]+)\\(");
     private static final Map<String, String> LINES = lines();
 

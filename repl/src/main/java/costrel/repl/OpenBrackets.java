@@ -2,7 +2,7 @@ package costrel.repl;
 
 /**
  * Which brackets, remarks and texts are open at a place, seen from the letters alone. It is far quicker than the engine's own
- * look, which would be taken again and again at each line of a long input.
+ * look. A text that grows is looked at only where it has grown.
  */
 final class OpenBrackets {
 
@@ -12,13 +12,17 @@ final class OpenBrackets {
         BLOCK
     }
 
-    private final String source;
+    /** No instruction ends on these, but for the last two, which may stand twice. */
+    private static final String GOES_ON = "/%&|^=<?:,+-";
+
     private int at;
+    private char last;
+    private char lastButOne;
     private int depth;
     private Within within = Within.CODE;
 
-    OpenBrackets(String source, int from) {
-        this.source = source;
+    /** Nothing is open yet. */
+    OpenBrackets(int from) {
         this.at = from;
     }
 
@@ -27,18 +31,24 @@ final class OpenBrackets {
         return depth > 0 || within != Within.CODE;
     }
 
-    /** Looks on to the end of a line. */
-    void upTo(int end) {
+    /** Whether a later line must come: something is open, or what was typed last wants something behind it. */
+    boolean isToGoOn() {
+        boolean counts = (last == '+' || last == '-') && last == lastButOne;
+        return anything() || (GOES_ON.indexOf(last) >= 0 && !counts);
+    }
+
+    /** Looks on to the end of a line of a text that begins as it did before. */
+    void upTo(String source, int end) {
         while (at < end) {
             switch (within) {
-                case REMARK -> closeAt("*/", end);
-                case BLOCK -> closeAt("\"\"\"", end);
-                default -> code(end);
+                case REMARK -> closeAt(source, "*/", end);
+                case BLOCK -> closeAt(source, "\"\"\"", end);
+                default -> code(source, end);
             }
         }
     }
 
-    private void closeAt(String closing, int end) {
+    private void closeAt(String source, String closing, int end) {
         if (within == Within.BLOCK && source.charAt(at) == '\\') {
             at += 2;
         } else if (source.startsWith(closing, at)) {
@@ -50,30 +60,36 @@ final class OpenBrackets {
         at = Math.min(at, end);
     }
 
-    private void code(int end) {
+    private void code(String source, int end) {
         char c = source.charAt(at);
         if (source.startsWith("//", at)) {
-            at = lineEnd(end);
+            at = lineEnd(source, end);
         } else if (source.startsWith("/*", at)) {
             within = Within.REMARK;
             at += 2;
         } else if (source.startsWith("\"\"\"", at)) {
             within = Within.BLOCK;
+            last = c;
             at += 3;
         } else if (c == '"' || c == '\'') {
-            text(c, lineEnd(end));
+            last = c;
+            text(source, c, lineEnd(source, end));
         } else {
             if (c == '(' || c == '[' || c == '{') {
                 depth++;
             } else if (c == ')' || c == ']' || c == '}') {
                 depth = Math.max(0, depth - 1);
             }
+            if (!Character.isWhitespace(c)) {
+                lastButOne = last;
+                last = c;
+            }
             at++;
         }
         at = Math.min(at, end);
     }
 
-    private void text(char quote, int end) {
+    private void text(String source, char quote, int end) {
         at++;
         while (at < end && source.charAt(at) != quote) {
             at += source.charAt(at) == '\\' ? 2 : 1;
@@ -81,7 +97,7 @@ final class OpenBrackets {
         at++;
     }
 
-    private int lineEnd(int end) {
+    private int lineEnd(String source, int end) {
         int next = source.indexOf('\n', at);
         return next < 0 ? end : Math.min(next, end);
     }

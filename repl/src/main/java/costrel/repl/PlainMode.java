@@ -34,6 +34,11 @@ final class PlainMode implements Listener {
     }
 
     @Override
+    public boolean hasGone() {
+        return out.checkError();
+    }
+
+    @Override
     public void note(String text) {
         err.println(Rendering.clean(text));
     }
@@ -81,7 +86,7 @@ final class PlainMode implements Listener {
                 err.println(Rendering.clean(fault.inFile(name, firstLine)));
                 gravest = gravest == null || fault.kind().compareTo(gravest.kind()) > 0 ? fault : gravest;
             }
-            if (text == null) {
+            if (text == null || hasGone()) {
                 return gravest;
             }
             input.setLength(0);

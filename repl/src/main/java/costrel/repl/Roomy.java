@@ -1,6 +1,7 @@
 package costrel.repl;
 
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -35,18 +36,24 @@ final class Roomy {
             return refusal;
         }
         try {
-            return source.length() < SHORT ? work.get() : withRoom(work);
+            return withRoom(source, work);
         } catch (StackOverflowError e) {
             return TOO_DEEP;
         }
     }
 
-    /** Whether an input is to be waited for; one that is refused anyhow is not. */
-    static boolean unfinished(String source, Supplier<Cut> work) {
-        if (source.length() > LONGEST_UNFINISHED || refusal(source) != null) {
-            return false;
-        }
-        return run(source, () -> work.get().unfinished() ? TOO_DEEP : null) != null;
+    /** Whether an input may be waited for over further lines; one that is refused anyhow may not. */
+    static boolean mayBeWaitedFor(String source) {
+        return source.length() <= LONGEST_UNFINISHED && refusal(source) == null;
+    }
+
+    /**
+     * Works on an input with room for as many calls as it may need.
+     *
+     * @throws StackOverflowError where that isn't enough
+     */
+    static <T extends @Nullable Object> T withRoom(String source, Supplier<T> work) {
+        return source.length() < SHORT ? work.get() : withRoom(work);
     }
 
     private static @Nullable Fault refusal(String source) {
@@ -75,40 +82,32 @@ final class Roomy {
         return new Fault(Fault.Kind.INPUT, message, null);
     }
 
-    private static @Nullable Fault withRoom(Supplier<@Nullable Fault> work) {
-        AtomicReference<@Nullable Fault> found = new AtomicReference<>();
-        AtomicReference<@Nullable Throwable> thrown = new AtomicReference<>();
-        Thread roomy = new Thread(
-                null,
-                () -> {
-                    try {
-                        found.set(work.get());
-                    } catch (Throwable e) {
-                        thrown.set(e);
-                    }
-                },
-                "roomy",
-                ROOM_BYTES);
+    private static <T extends @Nullable Object> T withRoom(Supplier<T> work) {
+        FutureTask<T> task = new FutureTask<>(work::get);
+        Thread roomy = new Thread(null, task, "roomy", ROOM_BYTES);
         roomy.setDaemon(true);
         roomy.start();
         boolean interrupted = false;
-        while (roomy.isAlive()) {
-            try {
-                roomy.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
+        try {
+            while (true) {
+                try {
+                    return task.get();
+                } catch (InterruptedException e) {
+                    interrupted = true;
+                } catch (ExecutionException e) {
+                    if (e.getCause() instanceof RuntimeException exception) {
+                        throw exception;
+                    }
+                    if (e.getCause() instanceof Error error) {
+                        throw error;
+                    }
+                    throw new IllegalStateException(e.getCause());
+                }
+            }
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
             }
         }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
-        }
-        Throwable failure = thrown.get();
-        if (failure instanceof RuntimeException exception) {
-            throw exception;
-        }
-        if (failure instanceof Error error) {
-            throw error;
-        }
-        return found.get();
     }
 }

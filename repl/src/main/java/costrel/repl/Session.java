@@ -23,9 +23,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The engine behind the console: Java text in, answers out, with variables that last.
  *
- * <p>It differs from JShell in what it does with variables. {@code x = …} declares x. A variable whose making failed or
- * was stopped does not exist, rather than being 0. A variable keeps its value when another that it was worked out from
- * is declared anew; where that can't be had, it is taken away with a note, and never set back to 0 in silence.
+ * <p>Unlike JShell, {@code x = …} declares x. A variable whose making failed or was stopped does not exist, rather than being 0. It
+ * keeps its value when another that it was made from is declared anew, or is taken away with a note, and is never 0 in silence.
  */
 final class Session implements AutoCloseable {
 
@@ -45,6 +44,7 @@ final class Session implements AutoCloseable {
     private final Losses losses;
     private final Journal journal = new Journal();
     private final Undo undo;
+    private final GrowingInput growing;
 
     /** Memory to let go of when it is full, so that there is enough to evaluate {@code x = null}. */
     private byte @Nullable [] reserve = new byte[RESERVE_BYTES];
@@ -72,6 +72,7 @@ final class Session implements AutoCloseable {
         };
         shell = JShell.builder().executionEngine(provider, Map.of()).build();
         analysis = shell.sourceCodeAnalysis();
+        growing = new GrowingInput(analysis::analyzeCompletion);
         variables = new Variables(shell, control);
         losses = new Losses(shell, variables);
         undo = new Undo(shell, variables, journal);
@@ -105,7 +106,7 @@ final class Session implements AutoCloseable {
 
     /** Whether an input needs a further line before it can be evaluated. */
     boolean isUnfinished(String source) {
-        return bareWord(source).isEmpty() && Roomy.unfinished(source, () -> Cut.of(analysis, source));
+        return bareWord(source).isEmpty() && growing.isUnfinished(source);
     }
 
     /**
@@ -144,7 +145,7 @@ final class Session implements AutoCloseable {
                     .orElse(cutOut);
             Fault fault = evaluateAndAnswer(piece, listener);
             variables.forgetOldUnnamed();
-            if (fault != null) {
+            if (fault != null || listener.hasGone()) {
                 return fault;
             }
         }

@@ -43,7 +43,7 @@ record Surroundings(
         Console console = System.console();
         boolean atTerminal = console != null && isTerminal(console);
         Charset charset = console != null && atTerminal ? console.charset() : StandardCharsets.UTF_8;
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, charset);
+        PrintStream out = Output.on(new FileOutputStream(FileDescriptor.out), charset);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset);
         System.setOut(out);
         System.setErr(err);
