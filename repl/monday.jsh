@@ -1,0 +1,15 @@
+// Saved at the Costrel console over the brewery folder junit-4898943614281954578.
+// No day was set: it works for the day on which it runs.
+beers()
+beers()
+plants()
+plants()
+lots()
+lots()
+day()
+range()
+range()
+harvest()
+harvest()
+cover(harvest())
+convert("2 oz/brl", "g/hL")
