@@ -29,7 +29,7 @@ record Completions(int anchor, List<String> words) {
             return source.length() > Roomy.SHORT
                     ? new Completions(cursor, List.of())
                     : ofShort(analysis, source, cursor);
-        } catch (StackOverflowError tooDeep) {
+        } catch (StackOverflowError | InternalError | AssertionError notUnderstood) {
             return new Completions(cursor, List.of());
         }
     }

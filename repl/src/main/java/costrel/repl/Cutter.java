@@ -108,7 +108,13 @@ final class Cutter {
         while (true) {
             int start = to - rest.length();
             shown += rest.length();
-            CompletionInfo info = engine.apply(rest);
+            CompletionInfo info;
+            try {
+                info = engine.apply(rest);
+            } catch (InternalError | AssertionError notUnderstood) {
+                found.add(new Piece(source, start, rest));
+                return false;
+            }
             Completeness completeness = info.completeness();
             if (completeness == Completeness.EMPTY) {
                 return false;

@@ -27,6 +27,9 @@ final class Roomy {
     private static final Fault TOO_DEEP = new Fault(
             Fault.Kind.INPUT, "expected an input of fewer parts within parts, found one too deep to be read", null);
 
+    /** Java's own parser and compiler fail on a few texts that are no Java at all. */
+    private static final Fault NOT_UNDERSTOOD = new Fault(Fault.Kind.INPUT, "this can't be understood", null);
+
     private Roomy() {}
 
     /** Works on an input, or says why it can't be worked on. */
@@ -39,6 +42,8 @@ final class Roomy {
             return withRoom(source, work);
         } catch (StackOverflowError e) {
             return TOO_DEEP;
+        } catch (InternalError | AssertionError e) {
+            return NOT_UNDERSTOOD;
         }
     }
 

@@ -53,6 +53,12 @@ final class HardInputTest {
         goesOnAfter("#".repeat(9_000) + "\n" + "\\".repeat(9_000) + "\n\u0000\u0001\u001b[2J\u202e'");
     }
 
+    /** Java's parser stops with an error of its own at these. */
+    @Test
+    void signs_that_the_engine_itself_fails_on() {
+        goesOnAfter("$h@" + "?".repeat(40) + "\u0000\u007f@\u0000\u007f\\lo");
+    }
+
     @Test
     void a_method_of_thousands_of_lines() {
         goesOnAfter("int large() { int a = 0;\n" + "a += 1;\n".repeat(1_000) + " return a; }");

@@ -49,6 +49,24 @@ final class TypedFuzzTest {
         Answered.within(() -> read(session.orElseThrow(), source, at), () -> "'" + source + "' at " + at);
     }
 
+    static Stream<byte[]> lines() {
+        return ConsoleLines.all().map(line -> line.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @MethodSource("lines")
+    @FuzzTest(maxDuration = "")
+    void whatever_is_typed_is_whole_or_not(byte[] bytes) {
+        String source = new String(bytes, StandardCharsets.UTF_8);
+        Session typed = session.orElseThrow();
+        Answered.within(
+                () -> {
+                    if (typed.isUnfinished(source)) {
+                        typed.isUnfinished(source + "\n" + source);
+                    }
+                },
+                () -> "'" + source + "'");
+    }
+
     private static void read(Session session, String source, int at) {
         List<String> names = List.of("pale", "bitter", "x");
         BareWords.call(source, names::contains);
@@ -68,8 +86,6 @@ final class TypedFuzzTest {
         fault(new Piece(source, at, source.substring(at)), source, at / 2);
         String clean = Rendering.clean(source);
         assertTrue(clean.chars().noneMatch(c -> c < ' ' && c != '\n' && c != '\t'), "what steers a terminal");
-        session.isUnfinished(source);
-        session.isUnfinished(source + "\n" + source);
     }
 
     private static void fault(Piece piece, String source, int at) {
