@@ -1,4 +1,4 @@
-// Saved at the Costrel console over the brewery folder junit-4898943614281954578.
+// Saved at the Costrel console over the brewery folder junit-12975650513986082945.
 // No day was set: it works for the day on which it runs.
 beers()
 beers()
