@@ -50,6 +50,9 @@ final class RecipeLines {
     /** A share of time that rounding may add to minutes equal to the boil. */
     private static final double MINUTE_NOISE = 1e-9;
 
+    /** Shares of a grist may miss the whole by this much, the rounding of what people write. */
+    private static final double WHOLE = 1e-6;
+
     private static final Pattern LOT = Pattern.compile("(?:(.*?)[ \\u00a0]*;[ \\u00a0]*)?" + ALPHA + "[ \\u00a0]+(.*)");
 
     static final CellKind<Part> PART = CellKind.oneOf(Part.values(), Part::label);
@@ -91,6 +94,11 @@ final class RecipeLines {
     /** Hop rows that wait for the length of the boil. */
     private final List<Consumer<OptionalDouble>> waiting = new ArrayList<>();
 
+    /** The rows of the grist with what each says how much; empty where it could not be read. */
+    private final List<GristRow> gristRows = new ArrayList<>();
+
+    private record GristRow(CsvRow row, Optional<Amount> amount) {}
+
     /** Takes a row in, of any part but the beer itself. */
     void take(CsvRow row, Part part) {
         Optional<String> item = row.need("item", CellKind.TEXT);
@@ -117,6 +125,32 @@ final class RecipeLines {
     void finish(OptionalDouble boilMinutes) {
         waiting.forEach(row -> row.accept(boilMinutes));
         waiting.clear();
+        refusePartOfAGrist();
+    }
+
+    /** Refuses masses and shares in one grist, and shares that are not a whole one; nothing where a row can't be read. */
+    private void refusePartOfAGrist() {
+        double sum = 0;
+        for (GristRow line : gristRows) {
+            if (line.amount().isEmpty()) {
+                return;
+            }
+            Amount amount = line.amount().get();
+            boolean share = amount instanceof Amount.OfGrist;
+            if (share != (gristRows.get(0).amount().orElseThrow() instanceof Amount.OfGrist)) {
+                line.row()
+                        .problem(
+                                "amount",
+                                TableProblem.quoted(line.row().cell("amount")),
+                                "all grist materials by mass or all as shares of the grist");
+                return;
+            }
+            sum += amount instanceof Amount.OfGrist of ? of.share() : 0;
+        }
+        if (!gristRows.isEmpty() && sum != 0 && !(Math.abs(sum - 1) <= WHOLE)) {
+            CsvRow last = gristRows.get(gristRows.size() - 1).row();
+            last.problem("amount", Math.round(sum * 1e6) / 1e4 + " %", "shares of the grist that add up to 100 %");
+        }
     }
 
     List<Recipe.Grist> grist() {
@@ -139,6 +173,7 @@ final class RecipeLines {
         Optional<String> use = row.may("use", GRIST_USE);
         Optional<Time> time = row.may("time", TIME);
         boolean forColour = row.may("holds", COLOUR).isPresent();
+        gristRows.add(new GristRow(row, amount));
         RecipeReader.nothingIn(row, "lot");
         if (use.isPresent() && use.get().equals("mash") && time.isPresent()) {
             row.problem("time", TableProblem.quoted(row.cell("time")), "nothing for what is mashed");

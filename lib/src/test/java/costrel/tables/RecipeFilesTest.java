@@ -176,6 +176,20 @@ class RecipeFilesTest {
             this.random = random;
         }
 
+        /** All by mass, or shares that make a whole grist. */
+        private List<Recipe.Grist> grist() {
+            boolean byMass = random.nextBoolean();
+            double left = 1;
+            List<Recipe.Grist> grist = new ArrayList<>();
+            for (int more = random.nextInt(4); more >= 0; more--) {
+                double share = more == 0 ? left : left * figure(0.9);
+                left -= share;
+                Amount amount = byMass ? mass() : new Amount.OfGrist(share);
+                grist.add(new Recipe.Grist(name(), amount, maybeFigure(60), random.nextBoolean()));
+            }
+            return grist;
+        }
+
         Recipe recipe() {
             double boil = 30 + figure(100);
             return new Recipe(
@@ -197,11 +211,7 @@ class RecipeFilesTest {
                             maybe(() -> TemperatureCourse.of(new TemperatureCourse.Linear(98, figure(97), figure(60)))),
                             maybeFigure(30),
                             random.nextBoolean() ? Recipe.GristHold.EXTRACT : Recipe.GristHold.COLOUR),
-                    some(() -> new Recipe.Grist(
-                            name(),
-                            random.nextBoolean() ? mass() : new Amount.OfGrist(figure(1)),
-                            maybeFigure(60),
-                            random.nextBoolean())),
+                    grist(),
                     some(() -> hop(boil)),
                     some(() ->
                             new Recipe.Yeast(name(), pick(List.of(mass(), rate(), new Amount.OfCells(figure(3e6)))))),
