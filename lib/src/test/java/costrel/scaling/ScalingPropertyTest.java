@@ -173,7 +173,7 @@ class ScalingPropertyTest {
         }
     }
 
-    private static Plant plant(Random random, String name) {
+    static Plant plant(Random random, String name) {
         MashEfficiency efficiency = random.nextBoolean()
                 ? new MashEfficiency.Constant(0.75 + random.nextDouble() * 0.2)
                 : new MashEfficiency.Linear(0.80 + random.nextDouble() * 0.1, random.nextDouble() * 0.002, 42, 30, 80);
@@ -192,7 +192,7 @@ class ScalingPropertyTest {
                 3 + random.nextDouble() * 4);
     }
 
-    private static ResolvedRecipe recipe(Random random, Plant home) {
+    static ResolvedRecipe recipe(Random random, Plant home) {
         double litres = 600 + random.nextDouble() * 5000;
         List<ResolvedRecipe.ResolvedGrist> grist = new ArrayList<>();
         grist.add(Sample.malt(Sample.PALE, litres * (0.11 + random.nextDouble() * 0.05)));
