@@ -3,11 +3,12 @@ package costrel.brewery;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.buying.NoPriceException;
 import costrel.cost.ContainerCost;
 import costrel.cost.CostBasis;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
-import costrel.cost.NoPriceException;
+
 import costrel.scaling.Gyle;
 import java.io.IOException;
 import java.math.BigDecimal;
