@@ -8,7 +8,6 @@ import costrel.cost.ContainerCost;
 import costrel.cost.CostBasis;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
-
 import costrel.scaling.Gyle;
 import java.io.IOException;
 import java.math.BigDecimal;
