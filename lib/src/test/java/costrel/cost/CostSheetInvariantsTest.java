@@ -35,7 +35,7 @@ class CostSheetInvariantsTest {
     private static final DutySchedule UK = Given.uk();
 
     /** A random gyle with everything it needs. */
-    private record Case(
+    record Case(
             Batch batch, List<PriceRow> prices, List<Rate> rates, List<PackageItem> packages, ProductionYears made) {
 
         CostSheet sheet() {
@@ -71,7 +71,7 @@ class CostSheetInvariantsTest {
         return BigDecimal.valueOf(1 + random.nextInt(most * 1000), 3).toPlainString();
     }
 
-    private static Case random(Random random) {
+    static Case random(Random random) {
         List<BillLine> bill = new ArrayList<>();
         List<PriceRow> prices = new ArrayList<>();
         BillGroup[] groups = BillGroup.values();
