@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.cost.Given;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -310,7 +311,7 @@ class PriceListTest {
     void the_order_of_the_rows_does_not_change_what_is_paid() {
         long seed = Long.getLong("seed", 118L);
         Random random = new Random(seed);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Cases.upTo(200); i++) {
             List<PriceRow> rows = new ArrayList<>();
             for (int supplier = 0; supplier < 5; supplier++) {
                 for (int minimum = 0; minimum < 3; minimum++) {

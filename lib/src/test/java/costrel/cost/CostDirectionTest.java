@@ -5,6 +5,7 @@ import static costrel.cost.Given.price;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.buying.PriceRow;
 import costrel.cost.CostSheetInvariantsTest.Case;
 import java.math.BigDecimal;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Which way a sheet goes when one price or rate changes, and that the costs of two gyles add up. */
 class CostDirectionTest {
     private static final long SEED = Long.getLong("seed", 1971L);
-    private static final int CASES = 40;
+    private static final int CASES = Cases.upTo(40);
     private static final Money A_PENNY = Money.ofMinor(GBP, 1);
 
     private interface Trial {

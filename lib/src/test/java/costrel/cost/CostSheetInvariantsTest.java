@@ -9,6 +9,7 @@ import static costrel.cost.Given.rate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.buying.PackUnit;
 import costrel.buying.PriceList;
 import costrel.buying.PriceRow;
@@ -142,7 +143,7 @@ class CostSheetInvariantsTest {
     @Test
     void every_total_is_the_sum_of_its_printed_lines() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Cases.upTo(300); i++) {
             CostSheet sheet = random(random).sheet();
             String which = "seed " + SEED + ", case " + i;
             assertEquals(sheet.gyleCost(), sum(sheet.gyleLines()), which);
@@ -168,7 +169,7 @@ class CostSheetInvariantsTest {
     void each_line_is_its_amount_at_its_price_to_half_a_penny() {
         Random random = new Random(SEED);
         BigDecimal halfAPenny = new BigDecimal("0.005");
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Cases.upTo(300); i++) {
             for (CostLine line : random(random).sheet().lines()) {
                 if (line.unitPrice().isPresent() && line.group() != CostGroup.DUTY) {
                     BigDecimal exact = line.unitPrice().get().value().multiply(line.amount());
@@ -184,7 +185,7 @@ class CostSheetInvariantsTest {
     @Test
     void every_share_but_the_last_is_rounded_halves_up_and_the_last_takes_what_is_left() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Cases.upTo(300); i++) {
             CostSheet sheet = random(random).sheet();
             List<ContainerCost> containers = sheet.containers();
             for (ContainerCost container : containers.subList(0, containers.size() - 1)) {
@@ -199,7 +200,7 @@ class CostSheetInvariantsTest {
     @Test
     void neither_the_order_of_the_bill_nor_that_of_the_lists_changes_a_total() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < Cases.upTo(100); i++) {
             Case given = random(random);
             List<BillLine> bill = new ArrayList<>(given.batch().bill());
             Collections.shuffle(bill, random);
@@ -215,7 +216,7 @@ class CostSheetInvariantsTest {
     @Test
     void a_bill_in_two_parts_costs_what_its_parts_cost() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < Cases.upTo(100); i++) {
             Case given = random(random);
             List<BillLine> bill = given.batch().bill();
             int cut = random.nextInt(bill.size() + 1);
@@ -230,7 +231,7 @@ class CostSheetInvariantsTest {
     @Test
     void the_mix_lies_between_its_cheapest_and_its_dearest_pint() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Cases.upTo(200); i++) {
             CostSheet sheet = random(random).sheet();
             BigDecimal least = sheet.containers().stream()
                     .map(ContainerCost::unroundedPerPint)

@@ -3,6 +3,7 @@ package costrel.cost;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import costrel.Cases;
 import costrel.buying.UnitPrice;
 import costrel.figures.Rounded;
 import java.math.BigDecimal;
@@ -32,7 +33,7 @@ class GoodsAtPricesTest {
     @Test
     void a_line_costs_what_exact_decimals_say() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 200_000; i++) {
+        for (int i = 0; i < Cases.upTo(200_000); i++) {
             BigDecimal amount = decimal(random, 6, 4);
             BigDecimal content = decimal(random, 4, 2).add(BigDecimal.ONE);
             // Tenths of a kilogram and prices in farthings make many exact halves.
@@ -58,7 +59,7 @@ class GoodsAtPricesTest {
     @Test
     void an_amount_is_the_decimal_that_java_writes_for_it() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 200_000; i++) {
+        for (int i = 0; i < Cases.upTo(200_000); i++) {
             double steps = random.nextInt(2_000_000) / Math.pow(10, i % 6);
             double amount = i % 7 == 0 ? random.nextDouble() * 1e8 : steps;
             assertEquals(new BigDecimal(Double.toString(amount)), Rounded.decimal(amount), "seed " + SEED);

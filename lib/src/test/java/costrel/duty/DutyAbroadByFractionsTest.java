@@ -4,6 +4,7 @@ import static costrel.cost.Given.day;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.packaging.Container;
 import costrel.packaging.ContainerKind;
 import costrel.wort.Gravity;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
  */
 class DutyAbroadByFractionsTest {
     private static final long SEED = Long.getLong("seed", 20230802L);
-    private static final int CASES = 1500;
+    private static final int CASES = Cases.upTo(1500);
 
     private interface Trial {
         void run(Random random);

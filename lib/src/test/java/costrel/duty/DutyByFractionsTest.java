@@ -5,6 +5,7 @@ import static costrel.cost.Given.uk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.cost.Given;
 import costrel.wort.Gravity;
 import costrel.wort.StrengthFactor;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 class DutyByFractionsTest {
     private static final long SEED = Long.getLong("seed", 20230801L);
-    private static final int CASES = 800;
+    private static final int CASES = Cases.upTo(800);
     private static final List<DutyRate> RATES = Given.rates("UK");
     private static final List<ReliefBand> BANDS = Given.bands("UK");
     private static final List<StrengthFactor> FACTORS = Given.factors().rows();

@@ -15,6 +15,7 @@ import static costrel.cost.Given.uk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.ReferenceTable;
 import costrel.cost.Given;
 import costrel.explain.CostFinding;
@@ -542,7 +543,7 @@ class DutyTest {
         long seed = Long.getLong("seed", 20260201L);
         Random random = new Random(seed);
         DutySchedule uk = uk();
-        for (int i = 0; i < 500; i++) {
+        for (int i = 0; i < Cases.upTo(500); i++) {
             BigDecimal a = BigDecimal.valueOf(1 + random.nextInt(450000), 2);
             boolean draught = random.nextBoolean();
             BigDecimal litres = BigDecimal.valueOf(2000 + random.nextInt(20000), 2);

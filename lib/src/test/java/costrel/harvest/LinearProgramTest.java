@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.harvest.LinearProgram.Answer;
 import costrel.harvest.LinearProgram.Row;
 import costrel.harvest.LinearProgram.State;
@@ -90,7 +91,7 @@ class LinearProgramTest {
     void corners_are_found_as_by_visiting_all_of_them() {
         long seed = Long.getLong("seed", 19470801L);
         Random random = new Random(seed);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < Cases.upTo(200); i++) {
             Random each = new Random(random.nextLong());
             String at = "-Dseed=" + seed + ", case " + i;
             LinearProgram program = program(4, 10);

@@ -2,6 +2,7 @@ package costrel.scaling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import costrel.Cases;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Random;
@@ -14,7 +15,7 @@ class FixedTextTest {
     @Test
     void a_figure_reads_as_a_formatter_writes_it() {
         Random random = new Random(SEED);
-        for (int i = 0; i < 50_000; i++) {
+        for (int i = 0; i < Cases.upTo(50_000); i++) {
             double value = i % 3 == 0 ? random.nextInt(2000) / 20.0 : random.nextDouble() * Math.pow(10, i % 8);
             for (int places = 0; places <= 3; places++) {
                 assertEquals(

@@ -3,6 +3,7 @@ package costrel.scaling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.hops.HopOnTheDay;
 import costrel.measure.Amounts;
 import costrel.plant.MashEfficiency;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class ScalingDirectionTest {
 
     private static final long SEED = Long.getLong("seed", 20261126L);
-    private static final int CASES = 300;
+    private static final int CASES = Cases.upTo(300);
 
     /** Solved to this, of each figure or of 1. */
     private static final double NOISE = 1e-8;

@@ -3,6 +3,7 @@ package costrel.scaling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import costrel.Cases;
 import costrel.hops.HopUse;
 import costrel.hops.Kinetic;
 import costrel.hops.Tinseth;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class ScalingPropertyTest {
 
     private static final long SEED = Long.getLong("seed", 20261125L);
-    private static final int CASES = 300;
+    private static final int CASES = Cases.upTo(300);
     private static final double RELATIVE = 1e-8;
 
     @Test
