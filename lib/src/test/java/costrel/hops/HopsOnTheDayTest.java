@@ -107,6 +107,24 @@ class HopsOnTheDayTest {
     }
 
     @Test
+    void an_analysis_of_oil_alone_takes_the_place_of_no_storage_index() {
+        HopAnalysis oilAlone = new HopAnalysis(
+                LocalDate.of(2027, 3, 1),
+                NOT_STATED,
+                AlphaMethod.HPLC,
+                MoistureBasis.AS_IS,
+                NOT_STATED,
+                OptionalDouble.of(0.6),
+                NOT_STATED);
+        HopLot lot = leaf(
+                COLD, Packing.AIR, alphaAndIndex("2026-11-01", 0.051, 0.280), index("2027-02-01", 0.400), oilAlone);
+        HopOnTheDay hops = onTheDay("2027-04-30", lot);
+        // storage_index_loss.csv, as for the step without it
+        assertEquals(0.051 * (1 - 0.224532) / (1 - 0.054140), hops.alpha(), 1e-7);
+        assertEquals(OptionalDouble.of(0.6), hops.oilMlPer100g());
+    }
+
+    @Test
     void the_step_starts_from_a_re_analysis_that_has_an_index_and_says_so() {
         HopLot lot = leaf(
                 COLD,
@@ -260,5 +278,18 @@ class HopsOnTheDayTest {
                 AlphaAgeing.onTheDay(lot, Optional.empty(), packed.plusDays(730))
                         .alpha(),
                 1e-12);
+        assertEquals(
+                "certificate of 2025-11-01",
+                AlphaAgeing.onTheDay(lot, Optional.empty(), packed).route());
+        // 0.97^(1/365) is 0.99991655; 0.97^(146/365) is 0.98789
+        assertRoute(lot, packed.plusDays(1), "3 % a year", "certificate of 2025-11-01: 1 day, 0.01 % lost");
+        assertRoute(lot, packed.plusDays(146), "3 % a year", "certificate of 2025-11-01: 146 days, 1.21 % lost");
+    }
+
+    private static void assertRoute(HopLot lot, LocalDate day, String... words) {
+        String route = AlphaAgeing.onTheDay(lot, Optional.empty(), day).route();
+        for (String each : words) {
+            assertTrue(route.contains(each), route);
+        }
     }
 }
