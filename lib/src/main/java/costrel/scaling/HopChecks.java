@@ -18,6 +18,9 @@ final class HopChecks {
     /** Beyond this, measured bitterness no longer follows alpha acid: judgement, no source. */
     private static final double BITTER_LIMIT_EBU = 60;
 
+    /** An alpha acid that any factor leaves under the whole. */
+    private static final double ONE_PER_CENT = 0.01;
+
     private HopChecks() {}
 
     static List<Finding> of(Gyle gyle, BrewState state, Scaler.Options options) {
@@ -146,7 +149,7 @@ final class HopChecks {
                             Locale.ROOT,
                             "alpha of %s brought to one method with the stated factor %.3f",
                             pair,
-                            options.factors().convert(1, now, read)),
+                            options.factors().convert(ONE_PER_CENT, now, read) / ONE_PER_CENT),
                     ""));
         }
     }
