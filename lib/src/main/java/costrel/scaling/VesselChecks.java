@@ -55,7 +55,7 @@ final class VesselChecks {
                     "mash efficiency was fitted to gyles of 1"
                             + FixedText.padded(FixedText.of(linear.lowestDegrees(), 0), 3) + " to 1"
                             + FixedText.padded(FixedText.of(linear.highestDegrees(), 0), 3) + "; this one is cast at 1"
-                            + FixedText.padded(FixedText.of(gyle.castDegrees(), 1), 4),
+                            + FixedText.padded(FixedText.of(gyle.castDegrees(), 1), 5),
                     "expect the OG to miss by more than usual"));
         }
         double homeBack = 1 - gyle.intent().castShare();
