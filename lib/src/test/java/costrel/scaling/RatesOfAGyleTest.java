@@ -1,0 +1,445 @@
+package costrel.scaling;
+
+import static costrel.scaling.Job.LITRES;
+import static costrel.scaling.Job.PALE_KG;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import costrel.hops.AlphaMethod;
+import costrel.hops.HopForm;
+import costrel.hops.HopOnTheDay;
+import costrel.hops.HopUse;
+import costrel.plant.MashEfficiency;
+import costrel.recipe.Amount;
+import costrel.recipe.GristMaterial;
+import costrel.recipe.Holds;
+import costrel.recipe.MissingFigureException;
+import costrel.recipe.Recipe;
+import costrel.recipe.ResolvedRecipe.ResolvedAddition;
+import costrel.recipe.ResolvedRecipe.ResolvedGrist;
+import costrel.recipe.ResolvedRecipe.ResolvedHop;
+import costrel.wort.Gravity;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What goes into a gyle by rate, by weight, by volume, by bitterness, by oil and by cells, each worked out by hand. */
+class RatesOfAGyleTest {
+    private static final double BY_HAND = 1e-9;
+
+    /** Of the plants of these tests: 3 % left in the FV, then 2 % in the tank. */
+    private static final double RACKED_L = LITRES * 0.97 * 0.98;
+
+    /** 1040 by the cubic of the American Society of Brewing Chemists. */
+    private static final double PLATO =
+            -616.868 + 1111.14 * 1.04 - 630.272 * 1.04 * 1.04 + 135.997 * 1.04 * 1.04 * 1.04;
+
+    private static HopOnTheDay hop(HopForm form, double alpha, OptionalDouble oil) {
+        return new HopOnTheDay("lot", "Fuggle", form, alpha, AlphaMethod.HPLC, oil, "certificate");
+    }
+
+    private static ResolvedHop hops(HopUse use, Amount amount, Holds holds) {
+        return new ResolvedHop(hop(HopForm.T90, 0.05, OptionalDouble.of(0.8)), use, amount, holds);
+    }
+
+    private static void assertRefused(String words, Job job) {
+        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class, job::gyle);
+        assertTrue(String.valueOf(refused.getMessage()).contains(words), String.valueOf(refused.getMessage()));
+    }
+
+    /** The hectolitres that a rate speaks of: collected, racked, let down, or those of the liquor. */
+    private static double hectolitres(Recipe.Into into, Gyle gyle) {
+        LiquorPlan liquor = gyle.liquor().orElseThrow();
+        return switch (into) {
+            case COPPER, FV -> gyle.collectedL() / 100;
+            case TANK, CASK, PRIMINGS ->
+                gyle.collectedL() * 0.97 * 0.98 / 100
+                        - 0.08 * gyle.hops().get(0).kg();
+            case LIQUORING_BACK -> gyle.collectedL() * 0.05 / 100;
+            case MASH_LIQUOR -> 2.5 * gyle.mashedKg() / 100;
+            case SPARGE_LIQUOR -> (liquor.totalL() - 2.5 * gyle.mashedKg()) / 100;
+            case ALL_LIQUOR -> liquor.totalL() / 100;
+        };
+    }
+
+    @Test
+    void an_addition_goes_by_the_hectolitres_of_what_it_goes_into() {
+        for (Recipe.Into into : Recipe.Into.values()) {
+            for (Amount amount : List.of(
+                    new Amount.OfRate(40), new Amount.OfVolumeRate(40), new Amount.OfMass(2), new Amount.OfVolume(2))) {
+                Job job = new Job();
+                job.castShare = 0.95;
+                job.hopRetention = 6;
+                // in the tank T90 holds 8 L/kg; in the mash hops hold liquor
+                job.hops.add(hops(new HopUse.DryHopTank(), new Amount.OfRate(100), Holds.DOSE));
+                job.hops.add(hops(new HopUse.Mash(), new Amount.OfMass(5), Holds.DOSE));
+                ResolvedAddition addition = new ResolvedAddition("sucrose", into, amount, 386, List.of());
+                job.additions.add(addition);
+                Gyle gyle = job.gyle();
+                Gyle.Weight found = gyle.additions().get(0);
+                boolean byVolume = amount instanceof Amount.OfVolume || amount instanceof Amount.OfVolumeRate;
+                assertEquals(byVolume, found.byVolume(), into + " " + amount);
+                boolean rate = amount instanceof Amount.OfRate || amount instanceof Amount.OfVolumeRate;
+                double expected = rate ? 0.040 * hectolitres(into, gyle) : 2;
+                assertEquals(expected, found.amount(), 1e-8, into + " " + amount);
+                // at twice the length a weight keeps its rate
+                job.litres = 2 * LITRES;
+                Gyle twice = job.gyle();
+                assertEquals(
+                        expected * hectolitres(into, twice) / hectolitres(into, gyle),
+                        twice.additions().get(0).amount(),
+                        1e-8,
+                        into + " " + amount);
+            }
+        }
+    }
+
+    @Test
+    void an_addition_to_liquor_needs_a_ratio_of_liquor_to_grist() {
+        Job job = new Job();
+        job.liquorToGrist = OptionalDouble.empty();
+        job.additions.add(Job.addition("gypsum", Recipe.Into.MASH_LIQUOR, new Amount.OfRate(40)));
+        Gyle gyle = job.gyle();
+        assertTrue(gyle.additions().isEmpty());
+        assertTrue(Job.says(gyle, Finding.Weight.NOTE, "gypsum for the mash liquor left out"));
+        job.additions.set(0, Job.addition("gypsum", Recipe.Into.MASH_LIQUOR, new Amount.OfMass(1)));
+        assertRefused("gypsum is given by weight for the mash liquor: expected a liquor:grist ratio", job);
+    }
+
+    @Test
+    void yeast_is_pitched_by_weight_by_rate_and_by_cells_for_each_degree_plato() {
+        Map<Amount, Double> kg = Map.of(
+                new Amount.OfMass(6), 6.0,
+                new Amount.OfRate(150), 7.5,
+                // a million a mL and °P, of 7500 billion cells in a kilogram
+                new Amount.OfCells(1e6), 1e6 * 1000 * LITRES * PLATO / 7500e9);
+        kg.forEach((amount, expected) -> {
+            Job job = new Job();
+            job.yeasts.add(Job.yeast(amount, 7500e9));
+            assertEquals(expected, job.gyle().yeasts().get(0).amount(), 1e-9 * expected, amount.toString());
+            job.litres = 2 * LITRES;
+            assertEquals(2 * expected, job.gyle().yeasts().get(0).amount(), 1e-9 * expected, amount.toString());
+            Intent stronger = job.intent().withOg(Gravity.ofPlato(2 * PLATO));
+            assertEquals(4 * expected, job.gyle(stronger).yeasts().get(0).amount(), 1e-6, "by its °P: " + amount);
+        });
+    }
+
+    @Test
+    void hops_as_stated_by_weight_rate_oil_and_bitterness_are_one() {
+        // 100 g/hL of 5000 L are 5 kg; at 0.8 mL/100 g that is 0.8 mL/hL of oil; at 5 % and 30 % it is 15 EBU
+        for (Amount amount : List.of(
+                new Amount.OfMass(5), new Amount.OfRate(100), new Amount.OfOil(0.8), new Amount.OfBitterness(15))) {
+            for (Holds holds : Holds.values()) {
+                Job job = new Job();
+                job.hops.add(hops(new HopUse.Copper(90), amount, holds));
+                Gyle gyle = job.gyle();
+                assertEquals(5, gyle.hops().get(0).kg(), BY_HAND, amount + " " + holds);
+                assertEquals(100, gyle.hops().get(0).gramsPerHl(), BY_HAND, amount + " " + holds);
+                assertEquals(15, gyle.bitterness().ebu(), BY_HAND, amount + " " + holds);
+                // half the alpha acid and a quarter of the oil
+                Intent poorer = job.intent().withHops(List.of(hop(HopForm.T90, 0.025, OptionalDouble.of(0.2))));
+                double kg = holds == Holds.BITTERNESS ? 10 : holds == Holds.OIL ? 20 : 5;
+                assertEquals(kg, job.gyle(poorer).hops().get(0).kg(), BY_HAND, amount + " " + holds);
+            }
+        }
+    }
+
+    @Test
+    void dry_hops_in_the_cask_go_by_what_is_racked_and_in_the_tank_by_what_is_collected() {
+        Job job = new Job();
+        job.hops.add(hops(new HopUse.DryHopTank(), new Amount.OfRate(100), Holds.DOSE));
+        job.hops.add(hops(new HopUse.DryHopCask(), new Amount.OfRate(100), Holds.DOSE));
+        Gyle gyle = job.gyle();
+        assertEquals(5, gyle.hops().get(0).kg(), BY_HAND);
+        // T90 in the tank holds 8 L/kg
+        double rackedL = RACKED_L - 40;
+        assertEquals(rackedL, gyle.beer().rackedL(), BY_HAND);
+        assertEquals(40, gyle.beer().losses().amount("held by dry hops in the tank"), BY_HAND);
+        assertEquals(rackedL / 1000, gyle.hops().get(1).kg(), BY_HAND);
+        assertEquals(100, gyle.hops().get(1).gramsPerHl(), BY_HAND);
+        assertEquals(0, gyle.bitterness().ebu());
+        job.litres = 2 * LITRES;
+        assertEquals(2 * rackedL / 1000, job.gyle().hops().get(1).kg(), BY_HAND);
+        job.hops.set(1, hops(new HopUse.DryHopCask(), new Amount.OfOil(0.4), Holds.OIL));
+        assertEquals(rackedL / 1000, job.gyle().hops().get(1).kg(), BY_HAND, "0.4 mL/hL is 50 g/hL at 0.8 mL/100 g");
+    }
+
+    @Test
+    void hops_whose_oil_is_wanted_and_not_known_are_refused_by_name() {
+        Job job = new Job();
+        job.hops.add(new ResolvedHop(
+                hop(HopForm.LEAF, 0.05, OptionalDouble.empty()),
+                new HopUse.Copper(15),
+                new Amount.OfOil(0.8),
+                Holds.OIL));
+        assertThrows(MissingFigureException.class, job::gyle);
+        job.hops.set(
+                0,
+                new ResolvedHop(
+                        hop(HopForm.LEAF, 0, OptionalDouble.of(0)),
+                        new HopUse.Copper(15),
+                        new Amount.OfOil(0.8),
+                        Holds.OIL));
+        assertThrows(MissingFigureException.class, job::gyle);
+        job.hops.set(
+                0,
+                new ResolvedHop(
+                        hop(HopForm.LEAF, 0, OptionalDouble.of(1)),
+                        new HopUse.Copper(15),
+                        new Amount.OfBitterness(8),
+                        Holds.BITTERNESS));
+        assertRefused("expected alpha acid and a utilisation over 0 to bring bitterness, found alpha 0", job);
+    }
+
+    @Test
+    void two_bitterings_keep_their_proportions_of_bitterness() {
+        Job job = new Job();
+        // by hand 10⁶ × kg × 5 % × share / 5000: 4 kg at 30 % are 12 EBU, 4 kg at 15 % are 6
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfMass(4), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.Copper(15), new Amount.OfMass(4), Holds.BITTERNESS));
+        job.ebu = OptionalDouble.of(27);
+        assertEquals(6, job.gyle().hops().get(0).kg(), BY_HAND);
+        assertEquals(6, job.gyle().hops().get(1).kg(), BY_HAND);
+        assertEquals(18, job.gyle().hops().get(0).ebu(), BY_HAND);
+    }
+
+    // ---- a recipe of targets ----------------------------------------------------------------------------------------
+
+    private static Job targets() {
+        Job job = new Job();
+        job.home = false;
+        job.og = Optional.of(Gravity.ofDegrees(40));
+        job.grist.set(0, new ResolvedGrist(Sample.PALE, new Amount.OfGrist(0.8), OptionalDouble.empty(), false));
+        job.grist.add(new ResolvedGrist(Sample.INVERT, new Amount.OfGrist(0.2), OptionalDouble.of(20), false));
+        return job;
+    }
+
+    @Test
+    void shares_of_the_grist_count_copper_sugars_in() {
+        // kg × (0.8 × 300 × 0.9 + 0.2 × 320) = 5000 × 40
+        double kg = LITRES * 40 / (0.8 * 300 * 0.9 + 0.2 * 320);
+        Gyle gyle = targets().gyle();
+        assertEquals(0.8 * kg, gyle.grist().get(0).kg(), 1e-8);
+        assertEquals(0.2 * kg, gyle.grist().get(1).kg(), 1e-8);
+        assertEquals(0.2 * kg * 320 / (LITRES * 40), gyle.grist().get(1).share(), BY_HAND);
+        assertEquals(OptionalDouble.of(20), gyle.grist().get(1).minutesBeforeCast());
+        assertEquals(LITRES * 40 / (kg * (0.8 * 300 + 0.2 * 320)), gyle.extractEfficiency(), BY_HAND);
+    }
+
+    @Test
+    void weights_of_the_grist_are_proportions_where_there_is_no_home() {
+        Job job = targets();
+        job.grist.set(0, Sample.malt(Sample.PALE, 400));
+        job.grist.set(1, Sample.malt(Sample.INVERT, 100));
+        assertEquals(
+                targets().gyle().grist().get(0).kg(), job.gyle().grist().get(0).kg(), 1e-8);
+        assertEquals(
+                targets().gyle().grist().get(1).kg(), job.gyle().grist().get(1).kg(), 1e-8);
+        job.grist.set(1, new ResolvedGrist(Sample.INVERT, new Amount.OfGrist(0.2), OptionalDouble.empty(), false));
+        assertRefused("all as shares of the grist, found some of each", job);
+        job.grist.set(0, new ResolvedGrist(Sample.PALE, new Amount.OfGrist(0.79), OptionalDouble.empty(), false));
+        assertRefused("expected shares of the grist that add up to 100 %, found 99.0 %", job);
+        job.og = Optional.empty();
+        assertRefused("expected an OG, or a home plant to read it on", job);
+    }
+
+    @Test
+    void hops_of_a_recipe_without_home_go_by_rate_oil_bitterness_or_weight_with_its_length() {
+        for (Amount amount : List.of(
+                new Amount.OfMass(5), new Amount.OfRate(100), new Amount.OfOil(0.8), new Amount.OfBitterness(15))) {
+            Job job = targets();
+            boolean bitterness = amount instanceof Amount.OfBitterness;
+            job.hops.add(hops(new HopUse.Copper(90), amount, bitterness ? Holds.BITTERNESS : Holds.DOSE));
+            job.ebu = bitterness ? OptionalDouble.empty() : OptionalDouble.of(15);
+            Gyle gyle = job.gyle();
+            assertEquals(5, gyle.hops().get(0).kg(), BY_HAND, amount.toString());
+            assertEquals(15, gyle.bitterness().ebu(), BY_HAND, amount.toString());
+            job.litres = 3 * LITRES;
+            assertEquals(15, job.gyle().hops().get(0).kg(), BY_HAND, amount.toString());
+            job.statedLitres = OptionalDouble.empty();
+            if (amount instanceof Amount.OfMass) {
+                assertRefused("Fuggle is given by mass: expected a brew length as well", job);
+            } else {
+                assertEquals(15, job.gyle().hops().get(0).kg(), BY_HAND, amount.toString());
+            }
+        }
+    }
+
+    @Test
+    void oil_is_held_where_it_follows_from_the_weight() {
+        Job job = targets();
+        job.ebu = OptionalDouble.of(15);
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfRate(100), Holds.OIL));
+        Intent intent = job.intent();
+        assertEquals(0.8, intent.hops().get(0).oilMlPerHl().orElseThrow(), BY_HAND);
+        Gyle poorer = job.gyle(intent.withHops(List.of(hop(HopForm.T90, 0.05, OptionalDouble.of(0.4)))));
+        assertEquals(10, poorer.hops().get(0).kg(), BY_HAND);
+    }
+
+    @Test
+    void the_bitterness_is_the_sum_of_its_additions_and_dry_hops_are_silent() {
+        Job job = targets();
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfBitterness(20), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.Copper(15), new Amount.OfBitterness(5), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.DryHopTank(), new Amount.OfRate(50), Holds.DOSE));
+        Gyle gyle = job.gyle();
+        assertEquals(25, gyle.intent().ebu(), BY_HAND);
+        assertEquals(20, gyle.hops().get(0).ebu(), BY_HAND);
+        assertEquals(5, gyle.hops().get(1).ebu(), BY_HAND);
+        job.hops.add(hops(new HopUse.Copper(10), new Amount.OfRate(50), Holds.DOSE));
+        assertRefused("expected its bitterness in EBU, every addition in EBU, or a home plant", job);
+    }
+
+    @Test
+    void without_a_home_yeast_by_weight_needs_the_length_and_additions_need_a_rate() {
+        Job job = targets();
+        job.yeasts.add(Job.yeast(new Amount.OfMass(6), 7500e9));
+        job.additions.add(Job.addition("finings", Recipe.Into.CASK, new Amount.OfVolumeRate(500)));
+        Gyle gyle = job.gyle();
+        assertEquals(6, gyle.yeasts().get(0).amount(), BY_HAND);
+        assertEquals(RACKED_L / 100 * 0.5, gyle.additions().get(0).amount(), BY_HAND);
+        assertTrue(gyle.additions().get(0).byVolume());
+        job.statedLitres = OptionalDouble.empty();
+        assertRefused("yeast is given by mass: expected a brew length as well", job);
+        job.yeasts.clear();
+        job.additions.set(0, Job.addition("finings", Recipe.Into.CASK, new Amount.OfVolume(5)));
+        assertRefused("finings for the cask: expected a rate such as 30 g/hL", job);
+    }
+
+    @Test
+    void what_is_there_for_colour_keeps_its_weight_a_hectolitre_where_the_recipe_holds_colour() {
+        Job job = new Job();
+        job.hold = Recipe.GristHold.COLOUR;
+        job.grist.add(new ResolvedGrist(Sample.CRYSTAL, new Amount.OfMass(50), OptionalDouble.empty(), true));
+        job.grist.add(new ResolvedGrist(Sample.INVERT, new Amount.OfMass(40), OptionalDouble.empty(), true));
+        Intent intent = job.intent();
+        job.efficiency = new MashEfficiency.Constant(0.6);
+        job.litres = 2 * LITRES;
+        Gyle gyle = job.gyle(intent);
+        assertEquals(100, gyle.grist().get(1).kg(), 1e-8);
+        assertEquals(80, gyle.grist().get(2).kg(), 1e-8);
+        // pale malt brings what is left: 0.9 × (740.74 × 300 + 50 × 265) at home, twice, less 0.6 × 100 × 265
+        assertEquals(
+                (2 * 0.9 * (PALE_KG * 300 + 50 * 265) - 0.6 * 100 * 265) / (0.6 * 300),
+                gyle.grist().get(0).kg(),
+                1e-7);
+        job.hold = Recipe.GristHold.EXTRACT;
+        job.efficiency = new MashEfficiency.Constant(0.9);
+        Intent byExtract = job.intent();
+        job.efficiency = new MashEfficiency.Constant(0.6);
+        assertEquals(150, job.gyle(byExtract).grist().get(1).kg(), 1e-8, "in proportion to the efficiency");
+    }
+
+    // ---- the beer ---------------------------------------------------------------------------------------------------
+
+    @Test
+    void primings_add_their_gravity_and_their_gas() {
+        Job job = new Job();
+        job.condition = OptionalDouble.of(1.5);
+        job.heldVolumes = OptionalDouble.of(1.0);
+        Gyle plain = job.gyle();
+        // half a volume more is one degree at 0.50 volumes a degree (Condition); FG is 40 × (1 − 0.75)
+        assertEquals(11, plain.beer().rackingGravity().orElseThrow().excessDegrees(), BY_HAND);
+        assertEquals(0, plain.beer().primingDegrees());
+        assertFalse(Job.says(plain, Finding.Weight.CAUTION, "primings ferment"));
+        job.additions.add(new ResolvedAddition("sugar", Recipe.Into.PRIMINGS, new Amount.OfRate(100), 386, List.of()));
+        Gyle primed = job.gyle();
+        // 1 g/L at 386 L°/kg
+        assertEquals(0.386, primed.beer().primingDegrees(), BY_HAND);
+        assertTrue(primed.beer().primingVolumes() > 0.2 && primed.beer().primingVolumes() < 0.3);
+        assertEquals(
+                11 - 2 * primed.beer().primingVolumes(),
+                primed.beer().rackingGravity().orElseThrow().excessDegrees(),
+                BY_HAND);
+        assertTrue(primed.beer().strength().orElseThrow().percent()
+                > plain.beer().strength().orElseThrow().percent());
+        assertTrue(Job.says(primed, Finding.Weight.CAUTION, "primings ferment in the closed container"));
+        // the same weight into the copper is no priming
+        job.additions.set(0, new ResolvedAddition("sugar", Recipe.Into.COPPER, new Amount.OfRate(100), 386, List.of()));
+        assertEquals(0, job.gyle().beer().primingDegrees());
+        assertEquals(0, job.gyle().beer().primingVolumes());
+    }
+
+    @Test
+    void a_condition_without_what_the_beer_holds_is_left_out_and_told() {
+        Job job = new Job();
+        job.condition = OptionalDouble.of(1.5);
+        Gyle gyle = job.gyle();
+        assertTrue(gyle.beer().rackingGravity().isEmpty());
+        assertTrue(Job.says(gyle, Finding.Weight.NOTE, "racking gravity left out"));
+        job.warmestC = OptionalDouble.of(18);
+        assertFalse(Job.says(job.gyle(), Finding.Weight.NOTE, "racking gravity left out"));
+        // common practice: beer that stood open at 18 °C holds a little under a volume
+        assertEquals(0.9, job.gyle().beer().heldVolumes().orElseThrow(), 0.05);
+    }
+
+    @Test
+    void condition_that_glass_may_not_bear_is_warned_of_from_three_volumes_and_refused_from_four() {
+        Job job = new Job();
+        job.heldVolumes = OptionalDouble.of(1.0);
+        job.condition = OptionalDouble.of(2.95);
+        assertFalse(Job.says(job.gyle(), Finding.Weight.CAUTION, "volumes in a closed container"));
+        job.condition = OptionalDouble.of(3.2);
+        assertTrue(
+                Job.says(job.gyle(), Finding.Weight.CAUTION, "condition comes to 3.2 volumes in a closed container"));
+        assertFalse(job.gyle().limited());
+        job.condition = OptionalDouble.of(4.1);
+        assertTrue(Job.says(job.gyle(), Finding.Weight.LIMIT, "condition comes to 4.1 volumes in a closed container"));
+    }
+
+    @Test
+    void colour_is_told_by_the_sum_of_the_grist_and_left_out_where_a_figure_is_missing() {
+        Job job = new Job();
+        job.grist.add(Sample.malt(Sample.CRYSTAL, 50));
+        job.grist.add(Sample.malt(Sample.INVERT, 40));
+        Gyle gyle = job.gyle();
+        // by the rule, whose own test holds it to its source: the sum is kg × EBC of all lines
+        double sum = PALE_KG * 5 + 50 * 150 + 40 * 30;
+        assertEquals(
+                costrel.wort.ColourRule.MOREY.of(sum, LITRES).ebc(),
+                gyle.colours().get(0).colour().ebc(),
+                BY_HAND);
+        GristMaterial silent = new GristMaterial(
+                "wheat",
+                GristMaterial.Kind.ADJUNCT,
+                OptionalDouble.of(290),
+                OptionalDouble.of(0.1),
+                OptionalDouble.empty(),
+                List.of(),
+                "invented");
+        job.grist.add(Sample.malt(silent, 10));
+        assertTrue(job.gyle().colours().isEmpty());
+        assertTrue(Job.says(job.gyle(), Finding.Weight.NOTE, "colour left out: no figure for wheat"));
+    }
+
+    @Test
+    void the_explanation_carries_the_figures_of_the_gyle() {
+        Job job = new Job();
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfMass(5), Holds.BITTERNESS));
+        var explanation = job.gyle().explanation();
+        assertEquals("5000.0 L", explanation.figure());
+        assertEquals("15.000 EBU", explanation.find("bitterness").orElseThrow().figure());
+        assertEquals(
+                "15.000 EBU",
+                explanation.find("Fuggle in the copper 90 min").orElseThrow().figure());
+        assertEquals(
+                "5.000 %",
+                explanation.find("alpha acid on the day").orElseThrow().figure());
+        assertEquals(
+                "15.000 EBU as read",
+                explanation.find("holds its bitterness").orElseThrow().figure());
+        assertEquals(
+                "200000.0 L°", explanation.find("extract ledger").orElseThrow().figure());
+        assertEquals(
+                "740.741 kg", explanation.find("mashed goods").orElseThrow().figure());
+        assertEquals(
+                "200000.0 L°", explanation.find("pale ale malt").orElseThrow().figure());
+        assertTrue(explanation.text().contains("740.741 kg × 300.0 L°/kg × 90.00 %"), explanation.text());
+        assertTrue(explanation.text().contains("100.00 g/hL as read, of lot"), explanation.text());
+        assertTrue(explanation.text().contains("1000000 × 5.0000 kg × 5.000 % × 30.000 % / 5000.0 L"));
+    }
+}
