@@ -50,6 +50,7 @@ final class Job {
     OptionalDouble fvL = OptionalDouble.empty();
     OptionalDouble leastLeafKg = OptionalDouble.empty();
     double hopRetention;
+    double correction = 1;
     MashEfficiency efficiency = new MashEfficiency.Constant(0.9);
     Utilisation utilisation = Sample.figures(0.3, 0.15);
     OptionalDouble heldVolumes = OptionalDouble.empty();
@@ -69,7 +70,7 @@ final class Job {
                 plain.losses(),
                 efficiency,
                 utilisation,
-                1,
+                correction,
                 Plant.Weighing.exact(),
                 heldVolumes,
                 warmestC,

@@ -75,7 +75,7 @@ class RatesOfAGyleTest {
                 job.castShare = 0.95;
                 job.hopRetention = 6;
                 // in the tank T90 holds 8 L/kg; in the mash hops hold liquor
-                job.hops.add(hops(new HopUse.DryHopTank(), new Amount.OfRate(100), Holds.DOSE));
+                job.hops.add(hops(new HopUse.DryHopTank(), new Amount.OfRate(120), Holds.DOSE));
                 job.hops.add(hops(new HopUse.Mash(), new Amount.OfMass(5), Holds.DOSE));
                 ResolvedAddition addition = new ResolvedAddition("sucrose", into, amount, 386, List.of());
                 job.additions.add(addition);
@@ -207,6 +207,74 @@ class RatesOfAGyleTest {
         assertEquals(18, job.gyle().hops().get(0).ebu(), BY_HAND);
     }
 
+    @Test
+    void the_correction_of_a_plant_stands_on_every_utilisation() {
+        Job job = new Job();
+        job.correction = 0.8;
+        // 15 EBU at 5 % and 30 % × 0.8
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfBitterness(15), Holds.BITTERNESS));
+        Gyle gyle = job.gyle();
+        assertEquals(6.25, gyle.hops().get(0).kg(), BY_HAND);
+        assertEquals(0.24, gyle.hops().get(0).utilisation(), BY_HAND);
+        assertEquals(15, gyle.bitterness().ebu(), BY_HAND);
+    }
+
+    @Test
+    void a_copper_sugar_from_the_start_thickens_the_copper_up_and_a_later_one_does_not() {
+        Job job = new Job();
+        job.grist.add(new ResolvedGrist(Sample.INVERT, new Amount.OfMass(100), OptionalDouble.empty(), false));
+        double all = (PALE_KG * 300 * 0.9 + 100 * 320) / LITRES;
+        assertEquals(all, job.gyle().og().excessDegrees(), 1e-9);
+        assertEquals(all, job.gyle().copperUpDegrees(), 1e-9);
+        for (double minutes : new double[] {90, 89.9}) {
+            job.grist.set(
+                    1, new ResolvedGrist(Sample.INVERT, new Amount.OfMass(100), OptionalDouble.of(minutes), false));
+            assertEquals(all, job.gyle().og().excessDegrees(), 1e-9);
+            assertEquals(minutes < 90 ? 40 : all, job.gyle().copperUpDegrees(), 1e-9, minutes + " min");
+        }
+    }
+
+    @Test
+    void shares_of_the_grist_at_home_need_an_og() {
+        Job job = new Job();
+        job.castShare = 0.8;
+        job.grist.set(0, new ResolvedGrist(Sample.PALE, new Amount.OfGrist(1), OptionalDouble.empty(), false));
+        assertRefused("or an OG with shares of the grist, found shares without an OG", job);
+        job.og = Optional.of(Gravity.ofDegrees(40));
+        assertEquals(PALE_KG, job.gyle().mashedKg(), 1e-8);
+        assertEquals(50, job.gyle().castDegrees(), 1e-9);
+    }
+
+    @Test
+    void a_stated_og_holds_through_liquoring_back() {
+        Job job = new Job();
+        job.castShare = 0.8;
+        job.og = Optional.of(Gravity.ofDegrees(40));
+        Gyle gyle = job.gyle();
+        assertEquals(50, gyle.castDegrees(), 1e-9);
+        assertEquals(PALE_KG, gyle.mashedKg(), 1e-8);
+        assertEquals(0.2 * LITRES, gyle.volume().amount("liquoring back"), 1e-8);
+        // colour goes by what is collected: the sum is kg × EBC
+        assertEquals(
+                costrel.wort.ColourRule.MOREY.of(PALE_KG * 5, LITRES).ebc(),
+                gyle.colours().get(0).colour().ebc(),
+                BY_HAND);
+    }
+
+    @Test
+    void weights_that_are_not_rounded_give_the_beer_that_was_wanted() {
+        Job job = new Job();
+        job.castShare = 0.8;
+        job.grist.add(new ResolvedGrist(Sample.INVERT, new Amount.OfMass(40), OptionalDouble.of(20), false));
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfMass(4), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.Copper(15), new Amount.OfMass(3), Holds.DOSE));
+        Gyle gyle = job.gyle();
+        Gyle.Weighed weighed = gyle.weighed().orElseThrow();
+        assertEquals(gyle.og().excessDegrees(), weighed.ogDegrees(), 1e-8);
+        assertEquals(gyle.bitterness().ebu(), weighed.ebu(), 1e-8);
+        assertEquals(gyle.colours().get(0).colour().ebc(), weighed.ebc().orElseThrow(), 1e-8);
+    }
+
     // ---- a recipe of targets ----------------------------------------------------------------------------------------
 
     private static Job targets() {
@@ -270,6 +338,33 @@ class RatesOfAGyleTest {
     }
 
     @Test
+    void bitterings_by_rate_share_a_stated_bitterness_as_they_would_bring_it() {
+        Job job = targets();
+        job.correction = 0.8;
+        // 100 g/hL of 5 % at 30 % and at 15 % bring two to one
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfRate(100), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.Copper(15), new Amount.OfRate(100), Holds.BITTERNESS));
+        job.ebu = OptionalDouble.of(36);
+        Gyle gyle = job.gyle();
+        assertEquals(24, gyle.hops().get(0).ebu(), BY_HAND);
+        assertEquals(12, gyle.hops().get(1).ebu(), BY_HAND);
+        assertEquals(10, gyle.hops().get(0).kg(), BY_HAND);
+        // and with one that is stated in EBU: 10 × 1 g/L × 5 % × 15 % × 0.8 is 6 EBU against 18
+        job.hops.set(0, hops(new HopUse.Copper(90), new Amount.OfBitterness(18), Holds.BITTERNESS));
+        assertEquals(27, job.gyle().hops().get(0).ebu(), 1e-6 * 27);
+    }
+
+    @Test
+    void a_dose_stated_in_bitterness_is_weighed_for_it() {
+        Job job = targets();
+        job.hops.add(hops(new HopUse.Copper(90), new Amount.OfBitterness(20), Holds.BITTERNESS));
+        job.hops.add(hops(new HopUse.Copper(15), new Amount.OfBitterness(6), Holds.DOSE));
+        // 6 EBU × 5000 L / (10⁶ × 5 % × 15 %)
+        assertEquals(4, job.gyle().hops().get(1).kg(), BY_HAND);
+        assertEquals(20, job.gyle().hops().get(0).ebu(), BY_HAND);
+    }
+
+    @Test
     void oil_is_held_where_it_follows_from_the_weight() {
         Job job = targets();
         job.ebu = OptionalDouble.of(15);
@@ -314,6 +409,7 @@ class RatesOfAGyleTest {
     void what_is_there_for_colour_keeps_its_weight_a_hectolitre_where_the_recipe_holds_colour() {
         Job job = new Job();
         job.hold = Recipe.GristHold.COLOUR;
+        job.castShare = 0.8;
         job.grist.add(new ResolvedGrist(Sample.CRYSTAL, new Amount.OfMass(50), OptionalDouble.empty(), true));
         job.grist.add(new ResolvedGrist(Sample.INVERT, new Amount.OfMass(40), OptionalDouble.empty(), true));
         Intent intent = job.intent();
