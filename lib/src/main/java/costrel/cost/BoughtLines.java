@@ -1,12 +1,11 @@
 package costrel.cost;
 
 import costrel.buying.Offers;
-import costrel.buying.PackUnit;
 import costrel.buying.PriceList;
 import costrel.buying.PriceTerms;
 import costrel.buying.UnitPrice;
 import costrel.explain.CostFinding;
-import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import costrel.packaging.PackagingRun;
 import costrel.recipe.Names;
 import costrel.stock.Movement;
@@ -15,14 +14,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -31,24 +27,66 @@ import org.jspecify.annotations.Nullable;
 /** The lines of what a gyle and its containers take: out of store, under contract or from the lists, with its carriage. */
 final class BoughtLines {
 
-    /** One line of the bill with all of its like: a hop lot that goes in at three times is bought once. */
-    private record Need(BillLine first, BigDecimal amount, String remark) {
-        Need with(Need other) {
-            boolean same = other.remark.isEmpty() || other.remark.equals(remark);
-            return new Need(
-                    first,
-                    amount.add(other.amount),
-                    same ? remark : remark.isEmpty() ? other.remark : remark + "; " + other.remark);
+    /** What the gyle or a run of containers takes of one thing, and where it comes from: out of store, or from the lists. */
+    private static final class Need {
+        private final CostGroup group;
+        private final String item;
+        private final List<String> priceNames;
+        private final Offers offers;
+        private final Purchases.Wanted wanted;
+        private final @Nullable PackageItem ofEach;
+        private final int count;
+        private BigDecimal amount;
+        private String remark;
+        private Movement.@Nullable Issue issue;
+
+        Need(BillLine line, Offers offers, Purchases.Wanted wanted) {
+            this.group = CostGroup.of(line.group());
+            this.item = line.item();
+            this.priceNames = line.priceNames();
+            this.offers = offers;
+            this.wanted = wanted;
+            this.ofEach = null;
+            this.count = 0;
+            this.amount = line.exactAmount();
+            this.remark = line.remark();
+        }
+
+        Need(PackageItem ofEach, int count, Offers offers, Purchases.Wanted wanted) {
+            this.group = CostGroup.PACKAGING;
+            this.item = ofEach.item();
+            this.priceNames = List.of(ofEach.item());
+            this.offers = offers;
+            this.wanted = wanted;
+            this.ofEach = ofEach;
+            this.count = count;
+            this.amount = amountOf(ofEach, count);
+            this.remark = "";
+        }
+
+        boolean isFor(BillLine line, Purchases.Wanted of) {
+            return wanted == of
+                    && item.equals(line.item())
+                    && group == CostGroup.of(line.group())
+                    && priceNames.equals(line.priceNames());
+        }
+
+        /** A hop lot that goes in at three times is bought once. */
+        void add(BillLine line) {
+            amount = amount.add(line.exactAmount());
+            if (!line.remark().isEmpty() && !line.remark().equals(remark)) {
+                remark = remark.isEmpty() ? line.remark() : remark + "; " + line.remark();
+            }
+        }
+
+        private static BigDecimal amountOf(PackageItem item, int count) {
+            BigDecimal all = item.quantity().multiply(BigDecimal.valueOf(count));
+            if (item.forContainers().compareTo(BigDecimal.ONE) == 0) {
+                return all;
+            }
+            return Rounded.ratio(all, item.forContainers());
         }
     }
-
-    /** Where a thing comes from: out of store, or, where there is no issue, from the lists. */
-    private record Source(Movement.@Nullable Issue issue, Offers offers, Purchases.@Nullable Wanted wanted) {}
-
-    private record Sourced(Need need, Source source) {}
-
-    /** A thing that a run of containers takes. */
-    private record PackageNeed(PackageItem item, int count, BigDecimal amount, Source source) {}
 
     /** A line and, where it was bought, how. */
     private record Made(CostLine line, Purchases.@Nullable Part part) {}
@@ -56,8 +94,8 @@ final class BoughtLines {
     private final CurrencyUnit currency;
     private final Purchases purchases;
     private final StockIssues stock;
-    private final List<Sourced> needs = new ArrayList<>();
-    private final List<List<PackageNeed>> packageNeeds = new ArrayList<>();
+    private final List<Need> needs;
+    private final List<List<Need>> packageNeeds = new ArrayList<>();
     private final Set<String> byTheLists = new LinkedHashSet<>();
     private final List<CostLine> gyleLines = new ArrayList<>();
     private final List<List<CostLine>> packagingLines = new ArrayList<>();
@@ -66,7 +104,12 @@ final class BoughtLines {
         this.currency = options.currency();
         this.purchases = new Purchases(prices, batch.costedOn(), options);
         this.stock = new StockIssues(options, batch);
-        want(batch.bill(), packages, run);
+        this.needs = needs(batch.bill());
+        for (PackagingRun.Filled filled : run.filled()) {
+            if (filled.count() > 0) {
+                packageNeeds.add(needs(filled, packages));
+            }
+        }
         try {
             stock.value();
         } catch (IllegalArgumentException e) {
@@ -77,7 +120,7 @@ final class BoughtLines {
         needs.forEach(need -> addLines(need, gyle));
         inOrder(gyle, made -> made.line().group());
         List<List<Made>> packaging = new ArrayList<>();
-        for (List<PackageNeed> ofContainer : packageNeeds) {
+        for (List<Need> ofContainer : packageNeeds) {
             List<Made> made = new ArrayList<>();
             ofContainer.forEach(need -> addLines(need, made));
             packaging.add(made);
@@ -123,130 +166,93 @@ final class BoughtLines {
                 .toList();
     }
 
-    private void want(List<BillLine> bill, List<PackageItem> packages, PackagingRun run) {
-        Map<String, Integer> places = new HashMap<>();
-        List<Need> merged = new ArrayList<>(bill.size());
+    private List<Need> needs(List<BillLine> bill) {
+        List<Need> found = new ArrayList<>(bill.size());
         for (BillLine line : bill) {
             if (line.amount() > 0) {
-                Need need = new Need(line, line.exactAmount(), line.remark());
-                Integer place = places.putIfAbsent(line.item(), merged.size());
-                int same = place == null ? -1 : sameAs(line, merged, place);
-                if (same < 0) {
-                    merged.add(need);
+                Offers offers = purchases.offers(line.priceNames(), line.unit());
+                Purchases.Wanted wanted = purchases.wanted(offers);
+                Need like = wanted.byLines++ == 0 ? null : like(line, wanted, found);
+                if (like == null) {
+                    found.add(new Need(line, offers, wanted));
                 } else {
-                    merged.set(same, merged.get(same).with(need));
+                    like.add(line);
                 }
             }
         }
-        for (Need need : merged) {
-            BillLine line = need.first();
-            needs.add(new Sourced(need, want(line.item(), line.priceNames(), need.amount(), line.unit())));
-        }
-        for (PackagingRun.Filled filled : run.filled()) {
-            if (filled.count() > 0) {
-                packageNeeds.add(needs(filled, packages));
-            }
-        }
+        found.forEach(this::want);
+        return found;
     }
 
-    /** The place from one on of what is the same thing for the same part of the bill; -1 where there is none. */
-    private static int sameAs(BillLine line, List<Need> merged, int from) {
-        for (int i = from; i < merged.size(); i++) {
-            BillLine other = merged.get(i).first();
-            if (other.item().equals(line.item())
-                    && other.group() == line.group()
-                    && other.unit() == line.unit()
-                    && other.priceNames().equals(line.priceNames())) {
-                return i;
+    /** What is the same thing for the same part of the bill; null where there is none. */
+    private static @Nullable Need like(BillLine line, Purchases.Wanted wanted, List<Need> found) {
+        for (Need need : found) {
+            if (need.isFor(line, wanted)) {
+                return need;
             }
         }
-        return -1;
+        return null;
     }
 
-    private List<PackageNeed> needs(PackagingRun.Filled filled, List<PackageItem> packages) {
-        List<PackageNeed> ofContainer = new ArrayList<>();
+    private List<Need> needs(PackagingRun.Filled filled, List<PackageItem> packages) {
+        List<Need> found = new ArrayList<>();
         String name = filled.plan().container().name();
         for (PackageItem item : packages) {
             if (Names.same(item.container(), name)) {
-                BigDecimal amount = amount(item, filled.count());
-                ofContainer.add(new PackageNeed(
-                        item, filled.count(), amount, want(item.item(), List.of(item.item()), amount, item.unit())));
+                Offers offers = purchases.offers(List.of(item.item()), item.unit());
+                Need need = new Need(item, filled.count(), offers, purchases.wanted(offers));
+                want(need);
+                found.add(need);
             }
         }
-        return ofContainer;
+        return found;
     }
 
-    private Source want(String item, List<String> names, BigDecimal amount, PackUnit unit) {
-        Movement.Issue issue = stock.want(names, amount, unit);
-        Offers offers = purchases.offers(names, unit);
+    private void want(Need need) {
+        need.issue =
+                stock.want(need.priceNames, need.amount, need.offers.thing().unit());
+        if (need.issue == null) {
+            if (stock.given()) {
+                byTheLists.add(need.item);
+            }
+            need.wanted.add(need.amount);
+        }
+    }
+
+    private void addLines(Need need, List<Made> made) {
+        Movement.Issue issue = need.issue;
         if (issue != null) {
-            return new Source(issue, offers, null);
+            made.add(new Made(stock.line(need.group, need.item, issue, need.remark), null));
+        } else if (!need.offers.contracts().isEmpty()) {
+            purchases.parts(need.wanted, need.offers, need.amount).forEach(part -> made.add(bought(need, part)));
+        } else {
+            Purchases.Part part = purchases.whole(need.wanted, need.offers, need.amount);
+            if (part != null) {
+                made.add(bought(need, part));
+            }
         }
-        if (stock.given()) {
-            byTheLists.add(item);
-        }
-        return new Source(null, offers, purchases.want(offers, amount));
     }
 
-    private void buy(Source source, BigDecimal amount, Consumer<Purchases.Part> part) {
-        purchases.buy(Objects.requireNonNull(source.wanted()), source.offers(), amount, part);
-    }
-
-    private static BigDecimal amount(PackageItem item, int count) {
-        BigDecimal all = item.quantity().multiply(BigDecimal.valueOf(count));
-        if (item.forContainers().compareTo(BigDecimal.ONE) == 0) {
-            return all;
-        }
-        BigDecimal[] whole = all.divideAndRemainder(item.forContainers());
-        return whole[1].signum() == 0 ? whole[0] : all.divide(item.forContainers(), Figures.SHOWN);
-    }
-
-    private void addLines(Sourced sourced, List<Made> made) {
-        Need need = sourced.need();
-        BillLine line = need.first();
-        CostGroup group = CostGroup.of(line.group());
-        Movement.Issue issue = sourced.source().issue();
-        if (issue != null) {
-            made.add(new Made(stock.line(group, line.item(), issue, need.remark()), null));
-            return;
-        }
-        buy(
-                sourced.source(),
-                need.amount(),
-                part -> made.add(
-                        bought(group, line.item(), part, part.choice().unitPrice(), part.amount(), need.remark())));
-    }
-
-    private void addLines(PackageNeed need, List<Made> made) {
-        PackageItem item = need.item();
-        Movement.Issue issue = need.source().issue();
-        if (issue != null) {
-            made.add(new Made(stock.line(CostGroup.PACKAGING, item.item(), issue, ""), null));
-            return;
-        }
-        buy(need.source(), need.amount(), part -> made.add(bought(need, part)));
-    }
-
-    private Made bought(PackageNeed need, Purchases.Part part) {
-        PackageItem item = need.item();
+    private Made bought(Need need, Purchases.Part part) {
         UnitPrice unitPrice = part.choice().unitPrice();
-        if (part.amount().compareTo(need.amount()) != 0) { // part of it under a contract
-            return bought(CostGroup.PACKAGING, item.item(), part, unitPrice, part.amount(), "");
+        PackageItem ofEach = need.ofEach;
+        if (ofEach == null || part.amount().compareTo(need.amount) != 0) { // the latter: part of it under a contract
+            return bought(need, part, unitPrice, part.amount());
         }
         // One division only: a twelfth of a carton has no end in decimals.
         UnitPrice perContainer = new UnitPrice(
-                unitPrice.amount().multiply(item.quantity()),
-                unitPrice.content().multiply(item.forContainers()),
+                unitPrice.amount().multiply(ofEach.quantity()),
+                unitPrice.content().multiply(ofEach.forContainers()),
                 "container");
-        return bought(CostGroup.PACKAGING, item.item(), part, perContainer, BigDecimal.valueOf(need.count()), "");
+        return bought(need, part, perContainer, BigDecimal.valueOf(need.count));
     }
 
-    private Made bought(
-            CostGroup group, String item, Purchases.Part part, UnitPrice price, BigDecimal times, String remark) {
+    private Made bought(Need need, Purchases.Part part, UnitPrice price, BigDecimal times) {
         Money value = Money.of(currency, price.times(times, currency.getDecimalPlaces()));
-        String both =
-                remark.isEmpty() || part.remark().isEmpty() ? remark + part.remark() : remark + "; " + part.remark();
-        return new Made(CostLine.bought(group, item, part.amount(), part.choice(), value, both), part);
+        String both = need.remark.isEmpty() || part.remark().isEmpty()
+                ? need.remark + part.remark()
+                : need.remark + "; " + part.remark();
+        return new Made(CostLine.bought(need.group, need.item, part.amount(), part.choice(), value, both), part);
     }
 
     private IdentityHashMap<Made, List<CostLine>> carriage(

@@ -116,10 +116,12 @@ public record ContainerCharges(List<TripLoss> losses, List<PackageWeight> weight
     List<CostLine> lines(Container container, int count, LocalDate day, CurrencyUnit currency, List<String> leftOut) {
         List<CostLine> lines = new ArrayList<>();
         boolean returns = container.kind() == ContainerKind.CASK || container.kind() == ContainerKind.KEG;
-        List<TripLoss> ofContainer = losses.stream()
-                .filter(loss -> same(loss.container(), container.name())
-                        && Figures.holds(loss.validFrom(), loss.validUntil(), day))
-                .toList();
+        List<TripLoss> ofContainer = new ArrayList<>();
+        for (TripLoss loss : losses) {
+            if (same(loss.container(), container.name()) && Figures.holds(loss.validFrom(), loss.validUntil(), day)) {
+                ofContainer.add(loss);
+            }
+        }
         if (ofContainer.size() > 1) {
             throw new IllegalArgumentException("two losses of " + container.name() + " that both apply on " + day + ": "
                     + ofContainer.get(0).origin() + " and " + ofContainer.get(1).origin());
@@ -129,10 +131,11 @@ public record ContainerCharges(List<TripLoss> losses, List<PackageWeight> weight
             leftOut.add("loss of " + container.name() + " on trips: no share lost is given");
         }
         Map<String, UnitWeight> byMaterial = new LinkedHashMap<>();
-        weights.stream()
-                .filter(weight -> same(weight.container(), container.name()))
-                .forEach(weight ->
-                        byMaterial.merge(Names.folded(weight.material()), UnitWeight.of(weight), UnitWeight::plus));
+        for (PackageWeight weight : weights) {
+            if (same(weight.container(), container.name())) {
+                byMaterial.merge(Names.folded(weight.material()), UnitWeight.of(weight), UnitWeight::plus);
+            }
+        }
         if (byMaterial.isEmpty()) {
             leftOut.add("packaging fees on " + container.name() + ": no weights given");
         }

@@ -18,7 +18,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,10 +30,19 @@ final class Purchases {
     static final class Wanted {
         private final Offers offers;
         private BigDecimal quantity = BigDecimal.ZERO;
+
+        /** How many lines of the bill have asked for it so far. */
+        int byLines;
+
         private @Nullable BigDecimal beyondContracts;
 
         private Wanted(Offers offers) {
             this.offers = offers;
+        }
+
+        /** So much more of it. */
+        void add(BigDecimal more) {
+            quantity = quantity.signum() == 0 ? more : quantity.add(more);
         }
     }
 
@@ -59,14 +67,13 @@ final class Purchases {
         return rows.offers(names, unit, options.currency());
     }
 
-    /** The thing that is bought by these offers, and so much more of it. */
-    Wanted want(Offers offers, BigDecimal quantity) {
+    /** The thing that is bought by these offers. */
+    Wanted wanted(Offers offers) {
         Wanted wanted = things.get(offers.thing());
         if (wanted == null) {
             wanted = new Wanted(offers);
             things.put(offers.thing(), wanted);
         }
-        wanted.quantity = wanted.quantity.signum() == 0 ? quantity : wanted.quantity.add(quantity);
         return wanted;
     }
 
@@ -81,22 +88,28 @@ final class Purchases {
      */
     record Part(Choice choice, BigDecimal amount, BigDecimal boughtOverUsed, String order, String remark) {}
 
-    /**
-     * The prices of an amount that was wanted: contracts first, then the lists; nothing where there is a fault, which is then kept.
-     */
-    void buy(Wanted wanted, Offers offers, BigDecimal amount, Consumer<Part> part) {
+    /** The price of an amount of what is not contracted; null where there is a fault, which is then kept. */
+    @Nullable
+    Part whole(Wanted wanted, Offers offers, BigDecimal amount) {
         try {
-            if (offers.contracts().isEmpty()) {
-                part.accept(listed(wanted, offers, amount, wanted.quantity, ""));
-            } else {
-                parts(wanted, offers, amount).forEach(part);
-            }
+            return listed(wanted, offers, amount, wanted.quantity, "");
         } catch (NoPriceException none) {
             none.faults().forEach(this::fault);
+            return null;
         }
     }
 
-    private List<Part> parts(Wanted wanted, Offers offers, BigDecimal amount) {
+    /** The prices of an amount: contracts first, then the lists; nothing where there is a fault, which is then kept. */
+    List<Part> parts(Wanted wanted, Offers offers, BigDecimal amount) {
+        try {
+            return contractedFirst(wanted, offers, amount);
+        } catch (NoPriceException none) {
+            none.faults().forEach(this::fault);
+            return List.of();
+        }
+    }
+
+    private List<Part> contractedFirst(Wanted wanted, Offers offers, BigDecimal amount) {
         String unit = offers.thing().unit().label();
         BigDecimal spot = beyondContracts(wanted, offers.contracts());
         List<Part> parts = new ArrayList<>();

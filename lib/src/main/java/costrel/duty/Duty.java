@@ -38,7 +38,7 @@ public final class Duty {
     static DutyFigure ofPureAlcohol(DutyInput input, DutyOnDay tables) {
         List<CostFinding> findings = new ArrayList<>();
         Container container = input.container();
-        StrengthForDuty.Result expected = StrengthForDuty.of(input.og(), input.pg(), tables.factors());
+        StrengthForDuty.Result expected = tables.expected(input.og(), input.pg());
         StrengthRule rule = rule(input, expected.strength());
         BigDecimal strength =
                 rule == StrengthRule.DECLARED ? cut(input.declaredStrength().orElseThrow()) : expected.strength();

@@ -40,7 +40,7 @@ final class DutyElsewhere {
     }
 
     private DutyFigure figure() {
-        StrengthForDuty.Result expected = StrengthForDuty.of(input.og(), input.pg(), tables.factors());
+        StrengthForDuty.Result expected = tables.expected(input.og(), input.pg());
         StrengthRule rule = input.declaredStrength().isPresent()
                 ? StrengthRule.DECLARED
                 : StrengthRule.EXPECTED_FOR_WANT_OF_DECLARED;

@@ -1,13 +1,16 @@
 package costrel.duty;
 
 import costrel.figures.Figures;
+import costrel.wort.Gravity;
 import costrel.wort.StrengthFactorTable;
+import costrel.wort.StrengthForDuty;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** A country's duty tables on the day of a duty point: what holds on it is looked up once. Never changes. */
+/** A country's duty tables on the day of a duty point: what holds on it is looked up once. Safe for many threads. */
 public final class DutyOnDay {
     private final DutySchedule schedule;
     private final LocalDate dutyOn;
@@ -15,6 +18,9 @@ public final class DutyOnDay {
     private final List<ReliefBand> bands;
     private final Optional<StrengthFactorTable> factors;
     private final Optional<BigDecimal> reliefEndsOverHl;
+    private volatile @Nullable Expected last;
+
+    private record Expected(Gravity og, Gravity pg, StrengthForDuty.Result strength) {}
 
     DutyOnDay(DutySchedule schedule, LocalDate dutyOn) {
         this.schedule = schedule;
@@ -61,8 +67,17 @@ public final class DutyOnDay {
         return reliefEndsOverHl;
     }
 
-    /** The table of strength factors. */
-    StrengthFactorTable factors() {
+    /** The strength by fall of gravity. The containers of a gyle ask for the same one after the other: the last is kept. */
+    StrengthForDuty.Result expected(Gravity og, Gravity pg) {
+        Expected known = last;
+        if (known == null || !known.og().equals(og) || !known.pg().equals(pg)) {
+            known = new Expected(og, pg, StrengthForDuty.of(og, pg, factors()));
+            last = known;
+        }
+        return known.strength();
+    }
+
+    private StrengthFactorTable factors() {
         return factors.orElseThrow(() -> new IllegalArgumentException("duty point " + dutyOn
                 + ": no table of strength factors holds on that day; supply one, or the strength as measured"));
     }

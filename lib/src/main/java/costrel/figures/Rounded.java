@@ -54,6 +54,31 @@ public final class Rounded {
         return BigDecimal.valueOf(amount);
     }
 
+    /**
+     * One over the other: exact where it ends, else to 34 digits. Where it ends few digits are asked for, since of many the
+     * noughts would have to be taken off again one by one.
+     */
+    public static BigDecimal ratio(BigDecimal value, BigDecimal of) {
+        if (value.scale() == 0 && of.scale() == 0 && isPlain(value) && isPlain(of) && of.signum() > 0) {
+            long rest = of.longValue();
+            rest /= gcd(Math.abs(value.longValue()), rest);
+            while (rest % 2 == 0) {
+                rest /= 2;
+            }
+            while (rest % 5 == 0) {
+                rest /= 5;
+            }
+            if (rest == 1) {
+                return value.divide(of);
+            }
+        }
+        return value.divide(of, Figures.SHOWN);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
     private static boolean isPlain(BigDecimal value) {
         return value.scale() >= 0 && value.scale() <= PLAIN_DIGITS && value.precision() <= PLAIN_DIGITS;
     }

@@ -46,8 +46,9 @@ public final class StrengthForDuty {
         BigDecimal difference =
                 exact.setScale(NOISE_PLACES, RoundingMode.HALF_UP).setScale(1, RoundingMode.HALF_UP);
         Attenuation.requireFermented(og, pg);
+        double degrees = difference.doubleValue(); // of one decimal, as the bands are: equal where the decimals are
         for (StrengthFactor row : table.rows()) {
-            if (difference.compareTo(BigDecimal.valueOf(row.toDegrees())) <= 0) {
+            if (degrees <= row.toDegrees()) {
                 BigDecimal factor = BigDecimal.valueOf(row.factor());
                 BigDecimal unrounded = difference.multiply(factor);
                 return new Result(difference, factor, unrounded, unrounded.setScale(1, RoundingMode.DOWN));

@@ -9,7 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import costrel.ReferenceTable;
 import costrel.buying.UnitPrice;
 import costrel.cost.Given;
+import costrel.figures.Rounded;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,5 +76,16 @@ class RoundingTest {
         assertEquals(sack, kilogram);
         assertEquals(sack.hashCode(), kilogram.hashCode());
         assertTrue(new UnitPrice(dec("10"), dec("3"), "kg").compareTo(new UnitPrice(dec("3.33"), dec("1"), "kg")) > 0);
+    }
+
+    @Test
+    void a_ratio_is_the_same_whether_it_ends_or_not() {
+        for (long value = 0; value <= 130; value++) {
+            for (long of = 1; of <= 60; of++) {
+                BigDecimal found = Rounded.ratio(BigDecimal.valueOf(value), BigDecimal.valueOf(of));
+                BigDecimal expected = BigDecimal.valueOf(value).divide(BigDecimal.valueOf(of), MathContext.DECIMAL128);
+                assertEquals(expected, found, value + " over " + of);
+            }
+        }
     }
 }
