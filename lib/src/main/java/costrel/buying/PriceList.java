@@ -10,11 +10,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
-import org.jspecify.annotations.Nullable;
 
 /**
  * All rows of all price lists of a brewery, found by item. Rows share their equal parts and are chained by item, so a
@@ -42,10 +40,19 @@ public final class PriceList {
         this.firstDay = new int[rows.size()];
         this.lastDay = new int[rows.size()];
         this.terms = PriceTerms.none();
+        String item = "";
         for (int i = rows.size() - 1; i >= 0; i--) {
             PriceRow row = rows.get(i);
-            Integer next = firstByItem.put(Names.folded(row.item()), i);
-            nextOfItem[i] = next == null ? -1 : next;
+            if (row.item().equals(item)) {
+                nextOfItem[i] = i + 1; // rows of an item mostly stand together
+            } else {
+                item = row.item();
+                Integer next = firstByItem.get(Names.folded(item));
+                nextOfItem[i] = next == null ? -1 : next;
+            }
+            if (i == 0 || !rows.get(i - 1).item().equals(item)) {
+                firstByItem.put(Names.folded(item), i);
+            }
             firstDay[i] = day(row.validFrom());
             lastDay[i] = row.validUntil().isPresent() ? day(row.validUntil().get()) : Integer.MAX_VALUE;
         }
@@ -353,13 +360,6 @@ public final class PriceList {
         return found;
     }
 
-    /** A row by what tells it from another: supplier, minimum order, pack. */
-    private record Told(PriceRow row, String supplier, int place) {
-        boolean likeOf(Told other) {
-            return supplier.equals(other.supplier) && alike(row, other.row);
-        }
-    }
-
     /** Whether no two of a few rows are of one supplier, pack and minimum order; of many it isn't said without sorting them. */
     static boolean toldApart(List<PriceRow> rowsOfItem) {
         if (rowsOfItem.size() > FEW) {
@@ -377,7 +377,7 @@ public final class PriceList {
         return true;
     }
 
-    private static boolean alike(PriceRow one, PriceRow other) {
+    static boolean alike(PriceRow one, PriceRow other) {
         return one.contractQuantity().isPresent() == other.contractQuantity().isPresent()
                 && one.minimumQuantity().compareTo(other.minimumQuantity()) == 0
                 && one.pack().unit() == other.pack().unit()
@@ -385,39 +385,6 @@ public final class PriceList {
     }
 
     static List<Overlap> overlaps(List<PriceRow> rowsOfItem) {
-        List<Told> told = new ArrayList<>();
-        String written = "";
-        String folded = "";
-        for (PriceRow row : rowsOfItem) {
-            folded = row.supplier().equals(written) ? folded : Names.folded(row.supplier());
-            written = row.supplier();
-            told.add(new Told(row, folded, told.size()));
-        }
-        told.sort(Comparator.comparing(Told::supplier)
-                .thenComparing(t -> t.row().contractQuantity().isPresent())
-                .thenComparing(t -> t.row().minimumQuantity())
-                .thenComparing(t -> t.row().pack().unit())
-                .thenComparing(t -> t.row().pack().content())
-                .thenComparing(t -> t.row().validFrom()));
-        List<Overlap> found = new ArrayList<>();
-        @Nullable Told longest = null;
-        for (Told next : told) {
-            if (longest == null || !longest.likeOf(next)) {
-                longest = next;
-                continue;
-            }
-            if (longest.row().holdsOn(next.row().validFrom())) {
-                boolean inOrder = longest.place() < next.place();
-                found.add(new Overlap(inOrder ? longest.row() : next.row(), inOrder ? next.row() : longest.row()));
-            }
-            if (endsAfter(next.row().validUntil(), longest.row().validUntil())) {
-                longest = next;
-            }
-        }
-        return found;
-    }
-
-    private static boolean endsAfter(Optional<LocalDate> until, Optional<LocalDate> other) {
-        return other.isPresent() && (until.isEmpty() || until.get().isAfter(other.get()));
+        return PriceOverlaps.ofItem(rowsOfItem);
     }
 }

@@ -4,7 +4,6 @@ import costrel.figures.Figures;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -41,14 +40,29 @@ public record PriceRow(
     public PriceRow {
         item = Figures.named("price: item", item);
         String named = item;
-        Supplier<String> inItsUnit = () -> " " + pack.unit().label();
         supplier = Figures.named(() -> "price of " + named + ": supplier", supplier);
-        Figures.overZero(() -> "price of " + named, price, () -> "");
-        Figures.ordered(() -> "price of " + named, validFrom, validUntil);
-        Figures.zeroOrMore(() -> "price of " + named + ": minimum quantity", minimumQuantity, inItsUnit);
-        Figures.zeroOrMore(() -> "price of " + named + ": delivery", deliveryPerPack, () -> "");
+        // A million of these are made at once: words are put together for a row that is refused, and nothing for the
+        // others.
+        if (price.signum() <= 0) {
+            Figures.overZero("price of " + item, price, "");
+        }
+        if (validUntil.isPresent()) {
+            Figures.ordered(() -> "price of " + named, validFrom, validUntil);
+        }
+        if (minimumQuantity.signum() < 0) {
+            Figures.zeroOrMore(
+                    "price of " + item + ": minimum quantity",
+                    minimumQuantity,
+                    " " + pack.unit().label());
+        }
+        if (deliveryPerPack.signum() < 0) {
+            Figures.zeroOrMore("price of " + item + ": delivery", deliveryPerPack, "");
+        }
         if (contractQuantity.isPresent()) {
-            Figures.overZero(() -> "price of " + named + ": contract quantity", contractQuantity.get(), inItsUnit);
+            Figures.overZero(
+                    () -> "price of " + named + ": contract quantity",
+                    contractQuantity.get(),
+                    () -> " " + pack.unit().label());
         }
     }
 

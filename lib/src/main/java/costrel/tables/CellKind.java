@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -67,8 +68,8 @@ record CellKind<T>(String expected, Function<String, T> parser, boolean free) {
 
     /** A value that this kind made before. */
     @SuppressWarnings("unchecked") // only values of this kind's own parser are kept under it
-    T cast(Object value) {
-        return (T) value;
+    Optional<T> cast(Optional<Object> value) {
+        return (Optional<T>) (Optional<?>) value;
     }
 
     /** The problem of a cell that was refused: in the parser's words where it says what it found, else in ours. */

@@ -6,59 +6,42 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 
 /** A row while it is read: cells by column name. A cell that is wrong becomes a problem of the table and gives nothing. */
 final class CsvRow {
 
-    private static final char LAST_CONTROL = 0x1F;
-
-    /** Up to this one the characters after the controls are plain. */
-    private static final char LAST_PLAIN = 0x7E;
-
     private final CsvTable table;
-    private final CSVRecord record;
-    private final Seen seen;
+    private final Cell[] cells;
     private final long line;
+    private final boolean damaged;
+    private final boolean controls;
+    private final int filled;
     private boolean sound = true;
 
-    /** What one look at every character of a row tells. */
-    private record Seen(long lineBreaks, boolean blank, boolean damaged, boolean controls) {
-        static Seen in(CSVRecord record) {
-            long breaks = 0;
-            boolean blank = true;
-            boolean damaged = false;
-            boolean controls = false;
-            for (int i = 0; i < record.size(); i++) {
-                String cell = record.get(i);
-                for (int k = 0; k < cell.length(); k++) {
-                    char c = cell.charAt(k);
-                    if (c > LAST_CONTROL && c <= LAST_PLAIN) {
-                        blank &= c == ' ';
-                        continue;
-                    }
-                    blank &= CsvRow.blank(c);
-                    damaged |= c == GuardedText.REPLACEMENT;
-                    controls |= isControl(c);
-                    if (c == '\r' || (c == '\n' && (k == 0 || cell.charAt(k - 1) != '\r'))) {
-                        breaks++;
-                    }
-                }
-            }
-            return new Seen(breaks, blank, damaged, controls);
+    /**
+     * A row of which its reader knows only where it ends.
+     *
+     * @param cells its cells, which are its own from now on
+     */
+    CsvRow(CsvTable table, Cell[] cells, long lastLine) {
+        long lineBreaks = 0;
+        boolean anyDamage = false;
+        boolean anyControl = false;
+        int upTo = 0;
+        for (int i = 0; i < cells.length; i++) {
+            Cell cell = cells[i];
+            lineBreaks += cell.lineBreaks();
+            anyDamage |= cell.isDamaged();
+            anyControl |= cell.hasControlCharacter();
+            upTo = cell.isBlank() ? upTo : i + 1;
         }
-    }
-
-    private CsvRow(CsvTable table, CSVRecord record, Seen seen, long lastLine) {
         this.table = table;
-        this.record = record;
-        this.seen = seen;
-        this.line = lastLine - seen.lineBreaks();
-    }
-
-    /** A row of which the parser knows only where it ends. */
-    static CsvRow ending(CsvTable table, CSVRecord record, long lastLine) {
-        return new CsvRow(table, record, Seen.in(record), lastLine);
+        this.cells = cells;
+        this.line = lastLine - lineBreaks;
+        this.damaged = anyDamage;
+        this.controls = anyControl;
+        this.filled = upTo;
     }
 
     /** Line on which the row starts. */
@@ -76,23 +59,35 @@ final class CsvRow {
         return sound;
     }
 
+    /** A column of the row's table. */
+    <T> CsvColumn<T> column(String name, CellKind<T> kind) {
+        return table.column(name, kind);
+    }
+
     /**
      * A cell that must be filled.
      *
      * @return the value; empty where it was wrong, which is then a problem already
      */
-    <T> Optional<T> need(String column, CellKind<T> kind) {
-        String cell = cell(column);
-        if (table.missing(column)) {
+    <T> Optional<T> need(CsvColumn<T> column) {
+        if (column.missing()) {
             sound = false;
             return Optional.empty();
         }
-        if (cell.isEmpty()) {
-            boolean shortRow = table.position(column) >= record.size();
-            problem(column, shortRow ? "a row that ends after " + cells(record.size()) : "nothing", kind.expected());
+        Cell cell = at(column.position());
+        if (cell == null || cell.isBlank()) {
+            boolean shortRow = column.position() >= cells.length;
+            problem(
+                    column.name(),
+                    shortRow ? "a row that ends after " + cells(cells.length) : "nothing",
+                    column.kind().expected());
             return Optional.empty();
         }
-        return parse(column, cell, kind);
+        return parse(column, cell);
+    }
+
+    <T> Optional<T> need(String column, CellKind<T> kind) {
+        return need(table.column(column, kind));
     }
 
     /**
@@ -100,9 +95,13 @@ final class CsvRow {
      *
      * @return the value; empty where it was blank, or wrong, which is then a problem already
      */
+    <T> Optional<T> may(CsvColumn<T> column) {
+        Cell cell = at(column.position());
+        return cell == null || cell.isBlank() ? Optional.empty() : parse(column, cell);
+    }
+
     <T> Optional<T> may(String column, CellKind<T> kind) {
-        String cell = cell(column);
-        return cell.isEmpty() ? Optional.empty() : parse(column, cell, kind);
+        return may(table.column(column, kind));
     }
 
     /** A figure that must be there. */
@@ -117,8 +116,12 @@ final class CsvRow {
 
     /** The text of a cell, stripped; empty where blank or where the file has no such column. */
     String cell(String column) {
-        int position = table.position(column);
-        return position < 0 ? "" : at(position);
+        return text(table.position(column));
+    }
+
+    /** The same of a column that was looked up before. */
+    String cell(CsvColumn<?> column) {
+        return text(column.position());
     }
 
     /** The text of a cell as it was before it was guarded against formulas. */
@@ -173,24 +176,24 @@ final class CsvRow {
     }
 
     boolean isBlank() {
-        return seen.blank();
+        return filled == 0;
     }
 
     /** A spreadsheet may quote a comment; it is one all the same. */
     boolean isComment() {
-        return record.size() > 0 && stripped(record.get(0)).startsWith("#");
+        return text(0).startsWith("#");
     }
 
     boolean showsDamage() {
-        return seen.damaged();
+        return damaged;
     }
 
     List<String> cellsUpToLastFilled() {
-        List<String> cells = new ArrayList<>();
-        for (int i = 0; i < filled(); i++) {
-            cells.add(at(i));
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < filled; i++) {
+            texts.add(text(i));
         }
-        return cells;
+        return texts;
     }
 
     /**
@@ -199,34 +202,33 @@ final class CsvRow {
      */
     void checkShape() {
         int width = table.width();
-        int filled = filled();
         if (filled > width) {
             problem("", cells(filled), cells(width) + ", as many as there are columns; a comma in a cell needs quotes");
         }
-        if (!seen.damaged() && !seen.controls() && !table.hasEmptyHeading()) {
+        if (!damaged && !controls && !table.hasEmptyHeading()) {
             return;
         }
         for (int i = 0; i < filled; i++) {
-            String cell = record.get(i);
-            if (cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
-                problem(table.heading(i), TableProblem.quoted(cell), "text saved as UTF-8");
-            } else if (hasControlCharacter(cell)) {
-                problem(table.heading(i), TableProblem.quoted(cell), "text without control characters");
-            } else if (i < width && table.heading(i).isEmpty() && !at(i).isEmpty()) {
-                problem("", TableProblem.quoted(cell), "nothing below an empty heading");
+            Cell cell = cells[i];
+            if (cell.isDamaged()) {
+                problem(table.heading(i), TableProblem.quoted(cell.raw()), "text saved as UTF-8");
+            } else if (cell.hasControlCharacter()) {
+                problem(table.heading(i), TableProblem.quoted(cell.raw()), "text without control characters");
+            } else if (i < width && table.heading(i).isEmpty() && !cell.isBlank()) {
+                problem("", TableProblem.quoted(cell.raw()), "nothing below an empty heading");
             }
         }
     }
 
-    private <T> Optional<T> parse(String column, String cell, CellKind<T> kind) {
-        if (seen.damaged() && cell.indexOf(GuardedText.REPLACEMENT) >= 0) {
+    private <T> Optional<T> parse(CsvColumn<T> column, Cell cell) {
+        if (cell.isDamaged()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(table.parsed(column, kind, cell));
+            return cell.read(column.kind());
         } catch (IllegalArgumentException e) {
             sound = false;
-            table.problems().add(kind.refusal(file(), line, column, cell, e));
+            table.problems().add(column.kind().refusal(file(), line, column.name(), cell.text(), e));
             return Optional.empty();
         }
     }
@@ -235,49 +237,17 @@ final class CsvRow {
         return count == 1 ? "1 cell" : count + " cells";
     }
 
-    private int filled() {
-        int filled = record.size();
-        while (filled > 0 && stripped(record.get(filled - 1)).isEmpty()) {
-            filled--;
-        }
-        return filled;
+    /** The cell at a place; none before the first and after the last. */
+    private @Nullable Cell at(int position) {
+        return position >= 0 && position < cells.length ? cells[position] : null;
     }
 
-    private String at(int position) {
-        return position < record.size() ? stripped(record.get(position)) : "";
+    private String text(int position) {
+        Cell cell = at(position);
+        return cell == null ? "" : cell.text();
     }
 
     private static OptionalDouble figure(Optional<Double> value) {
         return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
-    }
-
-    /** Blanks at the ends go, those that no keyboard shows too. */
-    private static String stripped(String cell) {
-        int start = 0;
-        int end = cell.length();
-        while (start < end && blank(cell.charAt(start))) {
-            start++;
-        }
-        while (end > start && blank(cell.charAt(end - 1))) {
-            end--;
-        }
-        return cell.substring(start, end);
-    }
-
-    private static boolean blank(char c) {
-        return Character.isWhitespace(c) || c == '\u00a0' || c == '\u202f' || c == '\ufeff';
-    }
-
-    private static boolean hasControlCharacter(String cell) {
-        for (int i = 0; i < cell.length(); i++) {
-            if (isControl(cell.charAt(i))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean isControl(char c) {
-        return Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r';
     }
 }

@@ -2,7 +2,6 @@ package costrel.tables;
 
 import costrel.recipe.Names;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -10,13 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
-import java.util.Objects;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,30 +22,14 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     /** No table of ours has more than a few dozen. */
     private static final int MOST_COLUMNS = 1000;
 
-    /** Bound on the distinct cells of a column that are kept to be shared between rows. */
-    private static final int MOST_SHARED = 50_000;
-
-    private static final int LONGEST_SHARED = 100;
-
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setCommentMarker('#')
-            .setIgnoreEmptyLines(true)
-            .setIgnoreSurroundingSpaces(true)
-            .get();
-
-    /** The parser's message writes the number in the digits of the machine's country. */
-    private static final Pattern START_LINE = Pattern.compile("startline (\\p{Nd}+)");
-
     private final ProblemList problems;
     private final Columns columns;
     private final List<String> assumed = new ArrayList<>();
-    private final Map<String, SharedCells> shared = new HashMap<>();
     private final Map<String, Integer> positions = new HashMap<>();
 
     private @Nullable GuardedText text;
-    private @Nullable CSVParser parser;
-    private @Nullable Iterator<CSVRecord> records;
+    private @Nullable CsvRecords records;
+    private boolean ended;
     private List<String> headings = List.of();
     private boolean emptyHeading;
     private long headerLine;
@@ -73,10 +51,7 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
         try {
             GuardedText text = new GuardedText(source.open());
             table.text = text;
-            CSVParser parser =
-                    CSVParser.builder().setReader(text).setFormat(FORMAT).get();
-            table.parser = parser;
-            table.records = parser.iterator();
+            table.records = new CsvRecords(text);
             table.readHeader();
         } catch (IOException e) {
             table.stop(e);
@@ -157,8 +132,11 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     @Override
     public void close() {
         try {
-            if (parser != null) {
-                parser.close();
+            if (records != null) {
+                records.close();
+            }
+            if (text != null) {
+                text.close();
             }
         } catch (IOException e) {
             stop(e);
@@ -170,8 +148,11 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
         return positions.getOrDefault(column, -1);
     }
 
-    boolean missing(String column) {
-        return !positions.containsKey(column) && columns.required().contains(column);
+    /** A column by its place, for readers of many rows. */
+    <T> CsvColumn<T> column(String name, CellKind<T> kind) {
+        int position = position(name);
+        return new CsvColumn<>(
+                name, kind, position, position < 0 && columns.required().contains(name));
     }
 
     /** Whether a column has no heading, so that nothing may stand in it. */
@@ -189,48 +170,6 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
         return position < headings.size() ? headings.get(position) : "";
     }
 
-    /** A cell as what it means. The same text becomes the same object for all rows: price lists repeat few texts often. */
-    <T> T parsed(String column, CellKind<T> kind, String cell) {
-        if (cell.length() > LONGEST_SHARED) {
-            return kind.read(cell);
-        }
-        SharedCells cells = shared.get(column);
-        if (cells == null || !cells.kind.equals(kind)) {
-            cells = new SharedCells(kind);
-            shared.put(column, cells);
-        }
-        return kind.cast(cells.value(cell));
-    }
-
-    /** The values of a column by their texts; rows that follow each other often have the same. */
-    private static final class SharedCells {
-        private final CellKind<?> kind;
-        private final Map<String, Object> known = new HashMap<>();
-        private String lastText = "";
-        private @Nullable Object lastValue;
-
-        SharedCells(CellKind<?> kind) {
-            this.kind = kind;
-        }
-
-        Object value(String cell) {
-            Object last = lastValue;
-            if (last != null && cell.equals(lastText)) {
-                return last;
-            }
-            Object value = known.get(cell);
-            if (value == null) {
-                value = Objects.requireNonNull(kind.read(cell));
-                if (known.size() < MOST_SHARED) {
-                    known.put(cell, value);
-                }
-            }
-            lastText = cell;
-            lastValue = value;
-            return value;
-        }
-    }
-
     /** The next row with something in it, checked for width and damaged text. */
     private @Nullable CsvRow advance() {
         for (CsvRow row = nextRecord(); row != null; row = nextRecord()) {
@@ -244,19 +183,19 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
     }
 
     private @Nullable CsvRow nextRecord() {
-        if (records == null || parser == null || text == null) {
+        if (ended || records == null || text == null) {
             return null;
         }
         try {
-            if (!records.hasNext()) {
+            Cell[] cells = records.next();
+            if (cells == null) {
                 damaged(text, Long.MAX_VALUE);
-                records = null;
+                ended = true;
                 return null;
             }
-            CSVRecord record = records.next();
             text.rowRead();
-            long end = parser.getCurrentLineNumber();
-            CsvRow row = CsvRow.ending(this, record, end);
+            long end = records.lastLine();
+            CsvRow row = new CsvRow(this, cells, end);
             if (!row.showsDamage()) {
                 damaged(text, end);
             } else {
@@ -264,13 +203,16 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
                 text.takeDamagedLines(end);
             }
             return row;
-        } catch (UncheckedIOException e) {
-            stop(e.getCause() == null ? new IOException(e) : e.getCause());
+        } catch (IOException e) {
+            stop(e);
             return null;
         }
     }
 
     private void damaged(GuardedText from, long upTo) {
+        if (!from.hasDamagedLines()) {
+            return; // as after nearly every row
+        }
         for (long line : from.takeDamagedLines(upTo)) {
             problems.add(line, "", "bytes that are no UTF-8", "text saved as UTF-8");
         }
@@ -278,18 +220,16 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
 
     /** Nothing more can be read; what was found so far stands. */
     private void stop(IOException fault) {
-        records = null;
+        ended = true;
         if (text != null) {
             damaged(text, Long.MAX_VALUE);
         }
         String message = String.valueOf(fault.getMessage());
-        Matcher start = START_LINE.matcher(message);
-        long line = parser == null ? 0 : parser.getCurrentLineNumber();
+        long line = records == null ? 0 : records.lineOf(fault);
         if (fault instanceof TextFault known) {
             problems.add(known.in(problems.file()));
         } else if (message.contains("EOF")) {
-            long from = start.find() ? Long.parseLong(start.group(1)) : line;
-            problems.add(from, "", "the end of the file", "a closing quote");
+            problems.add(line, "", "the end of the file", "a closing quote");
         } else if (message.contains("Invalid character between encapsulated token and delimiter")) {
             problems.add(
                     line,
@@ -330,6 +270,9 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
             return;
         }
         placeColumns(known);
+        if (records != null) {
+            records.keepCells(headings.size());
+        }
     }
 
     private void placeColumns(Map<String, String> known) {
@@ -379,6 +322,6 @@ final class CsvTable implements Iterable<CsvRow>, AutoCloseable {
 
     private void refuse(String found, String expected) {
         problems.add(headerLine, "", found, expected);
-        records = null;
+        ended = true;
     }
 }

@@ -9,7 +9,6 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.util.Collections;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 
@@ -61,11 +60,13 @@ final class GuardedText extends Reader {
         rowLength = 0;
     }
 
+    /** Whether there are lines that held bytes outside UTF-8 and weren't asked for. */
+    boolean hasDamagedLines() {
+        return !damagedLines.isEmpty();
+    }
+
     /** Lines up to this one that held bytes outside UTF-8 and weren't asked for before. */
     NavigableSet<Long> takeDamagedLines(long upTo) {
-        if (damagedLines.isEmpty()) {
-            return Collections.emptyNavigableSet();
-        }
         NavigableSet<Long> head = damagedLines.headSet(upTo, true);
         NavigableSet<Long> taken = new TreeSet<>(head);
         head.clear();
@@ -78,6 +79,10 @@ final class GuardedText extends Reader {
             start();
         }
         while (!out.hasRemaining()) {
+            int plain = plainInto(target, offset, length);
+            if (plain > 0) {
+                return plain;
+            }
             if (!decodeMore()) {
                 return -1;
             }
@@ -119,6 +124,56 @@ final class GuardedText extends Reader {
         in.flip();
     }
 
+    /**
+     * Characters of one byte and of two, as nearly all texts of ours have no others: looked at and handed over as they come.
+     * The first that is none of them is left to the decoder, with what follows it.
+     */
+    private int plainInto(char[] target, int offset, int length) throws TextFault {
+        byte[] source = in.array();
+        int from = in.arrayOffset() + in.position();
+        int end = in.arrayOffset() + in.limit();
+        int at = from;
+        int place = offset;
+        int most = offset + length;
+        int counted = offset;
+        while (at < end && place < most) {
+            byte next = source[at];
+            if (next > LAST_CONTROL) {
+                target[place++] = (char) next;
+                at++;
+            } else if (next >= 0) {
+                passed(place - counted);
+                target[place] = (char) next;
+                watch(target, place);
+                last = (char) next;
+                place++;
+                at++;
+                counted = place;
+                passedInRow(1);
+            } else if (isLeadOfTwo(next) && at + 1 < end && isContinuation(source[at + 1])) {
+                target[place++] = (char) ((next & 0x1F) << 6 | (source[at + 1] & 0x3F));
+                at += 2;
+            } else {
+                break;
+            }
+        }
+        passed(place - counted);
+        if (place > offset) {
+            last = target[place - 1];
+        }
+        in.position(at - in.arrayOffset());
+        return place - offset;
+    }
+
+    /** Whether a byte starts a character of two: C2 to DF (RFC 3629, section 4). */
+    private static boolean isLeadOfTwo(byte value) {
+        return value >= (byte) 0xC2 && value <= (byte) 0xDF;
+    }
+
+    private static boolean isContinuation(byte value) {
+        return value <= (byte) 0xBF;
+    }
+
     /** Decodes some characters into the buffer; false at the end of the text. */
     private boolean decodeMore() throws IOException {
         out.clear();
@@ -149,24 +204,30 @@ final class GuardedText extends Reader {
         for (int i = out.arrayOffset() + out.position(); i < end; i++) {
             int plain = plain(chars, i, end);
             if (plain > 0) {
-                lineLength += plain;
-                rowLength += plain;
                 i += plain - 1;
-                last = chars[i];
+                passed(plain);
             } else {
                 watch(chars, i);
-                rowLength++;
-                last = chars[i];
+                passedInRow(1);
             }
-            if (lineLength > LONGEST_LINE) {
-                throw new TextFault(line, "a line of at most 1,000,000 characters", "a longer one");
-            }
-            if (rowLength > LONGEST_ROW) {
-                throw new TextFault(
-                        line,
-                        "a row of at most 4,000,000 characters",
-                        "one that goes on here; a quote may be left open");
-            }
+            last = chars[i];
+        }
+    }
+
+    /** Counts characters that end no line. */
+    private void passed(int count) throws TextFault {
+        lineLength += count;
+        passedInRow(count);
+    }
+
+    private void passedInRow(int count) throws TextFault {
+        rowLength += count;
+        if (lineLength > LONGEST_LINE) {
+            throw new TextFault(line, "a line of at most 1,000,000 characters", "a longer one");
+        }
+        if (rowLength > LONGEST_ROW) {
+            throw new TextFault(
+                    line, "a row of at most 4,000,000 characters", "one that goes on here; a quote may be left open");
         }
     }
 
