@@ -1,5 +1,6 @@
 package costrel.tables;
 
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,13 +11,17 @@ import org.jspecify.annotations.Nullable;
  */
 final class Cell {
 
+    private static final char[] NONE = {};
     private static final char LAST_CONTROL = 0x1F;
 
     /** Up to this one the characters after the controls are plain. */
     private static final char LAST_PLAIN = 0x7E;
 
+    private final char[] chars;
+    private final int hash;
     private final String raw;
     private final String text;
+    private final boolean blank;
     private final int lineBreaks;
     private final boolean damaged;
     private final boolean controls;
@@ -24,7 +29,22 @@ final class Cell {
     private @Nullable CellKind<?> kind;
     private Optional<Object> value = Optional.empty();
 
+    /** A cell that isn't looked for again. */
     Cell(String raw) {
+        this(raw, NONE, 0);
+    }
+
+    /**
+     * A cell that is found again by its characters.
+     *
+     * @param chars its characters, which compare faster than a string with a piece of a line
+     * @param hash what {@link ColumnCells} makes of them
+     */
+    Cell(char[] chars, int hash) {
+        this(new String(chars), chars, hash);
+    }
+
+    private Cell(String raw, char[] chars, int hash) {
         int breaks = 0;
         boolean anyDamage = false;
         boolean anyControl = false;
@@ -39,11 +59,23 @@ final class Cell {
                 breaks++;
             }
         }
+        this.chars = chars;
+        this.hash = hash;
         this.raw = raw;
         this.text = stripped(raw);
+        this.blank = text.isEmpty();
         this.lineBreaks = breaks;
         this.damaged = anyDamage;
         this.controls = anyControl;
+    }
+
+    /** Whether the cell is that of a piece of a line. */
+    boolean is(char[] line, int from, int to) {
+        return Arrays.equals(chars, 0, chars.length, line, from, to);
+    }
+
+    int hash() {
+        return hash;
     }
 
     /** The text without blanks at its ends; empty where nothing else is in it. */
@@ -57,7 +89,7 @@ final class Cell {
     }
 
     boolean isBlank() {
-        return text.isEmpty();
+        return blank;
     }
 
     int lineBreaks() {

@@ -19,32 +19,15 @@ final class ColumnCells {
 
     private static final int SPREAD = 0x9E3779B9; // 2^32 over the golden ratio
 
-    private @Nullable Kept[] table = new Kept[16];
+    private @Nullable Cell[] table = new Cell[16];
     private int count;
-    private @Nullable Kept last;
-
-    /** A cell with its characters, which compare faster than a string with a piece of a line. */
-    private static final class Kept {
-        private final Cell cell;
-        private final char[] chars;
-        private final int hash;
-
-        Kept(char[] line, int from, int to, int hash) {
-            this.chars = Arrays.copyOfRange(line, from, to);
-            this.cell = new Cell(new String(chars));
-            this.hash = hash;
-        }
-
-        boolean is(char[] line, int from, int to) {
-            return Arrays.equals(chars, 0, chars.length, line, from, to);
-        }
-    }
+    private @Nullable Cell last;
 
     /** The cell of a piece of a line. */
     Cell of(char[] line, int from, int to) {
-        Kept before = last;
+        Cell before = last;
         if (before != null && before.is(line, from, to)) {
-            return before.cell;
+            return before;
         }
         if (to - from > LONGEST) {
             return new Cell(new String(line, from, to - from));
@@ -56,17 +39,17 @@ final class ColumnCells {
         hash *= SPREAD;
         hash ^= hash >>> 15;
         hash *= SPREAD;
-        Kept found = search(line, from, to, hash);
+        Cell found = search(line, from, to, hash);
         last = found;
-        return found.cell;
+        return found;
     }
 
-    private Kept search(char[] line, int from, int to, int hash) {
+    private Cell search(char[] line, int from, int to, int hash) {
         for (int step = 0; step < FARTHEST; step++) {
             int place = place(hash, step);
-            Kept kept = table[place];
+            Cell kept = table[place];
             if (kept == null) {
-                Kept added = new Kept(line, from, to, hash);
+                Cell added = new Cell(Arrays.copyOfRange(line, from, to), hash);
                 if (count < MOST) {
                     count++;
                     table[place] = added;
@@ -76,11 +59,11 @@ final class ColumnCells {
                 }
                 return added;
             }
-            if (kept.hash == hash && kept.is(line, from, to)) {
+            if (kept.hash() == hash && kept.is(line, from, to)) {
                 return kept;
             }
         }
-        return new Kept(line, from, to, hash);
+        return new Cell(Arrays.copyOfRange(line, from, to), hash);
     }
 
     /** The upper bits of a product depend on all bits of its factors, the lower ones don't. */
@@ -89,11 +72,11 @@ final class ColumnCells {
     }
 
     private void grow() {
-        @Nullable Kept[] before = table;
-        table = new Kept[2 * before.length];
-        for (Kept kept : before) {
+        @Nullable Cell[] before = table;
+        table = new Cell[2 * before.length];
+        for (Cell kept : before) {
             for (int step = 0; kept != null && step < FARTHEST; step++) {
-                int place = place(kept.hash, step);
+                int place = place(kept.hash(), step);
                 if (table[place] == null) {
                     table[place] = kept;
                     break;
