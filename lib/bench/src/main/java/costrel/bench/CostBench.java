@@ -1,9 +1,9 @@
 package costrel.bench;
 
+import costrel.buying.UnitPrice;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
 import costrel.cost.GoodsAtPrices;
-import costrel.buying.UnitPrice;
 import costrel.scaling.Gyle;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,14 +1,14 @@
 package costrel.bench;
 
+import costrel.buying.PackUnit;
+import costrel.buying.PriceList;
+import costrel.buying.PriceRow;
+import costrel.buying.UnitPrice;
 import costrel.cost.BillLine;
 import costrel.cost.CostGroup;
 import costrel.cost.CostLine;
 import costrel.cost.CostSheet;
 import costrel.cost.GoodsAtPrices;
-import costrel.buying.PackUnit;
-import costrel.buying.PriceList;
-import costrel.buying.PriceRow;
-import costrel.buying.UnitPrice;
 import costrel.scaling.Gyle;
 import java.io.IOException;
 import java.io.UncheckedIOException;
