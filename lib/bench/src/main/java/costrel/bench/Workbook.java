@@ -15,8 +15,6 @@ import java.util.stream.Stream;
 
 /** A workbook of prices by week and of recipe lines that look theirs up, as a flat OpenDocument spreadsheet. */
 final class Workbook implements AutoCloseable {
-    private static final double PACK_KG = 25;
-
     private final boolean formulas;
     private final Path folder;
     private final BufferedWriter out;
@@ -49,15 +47,15 @@ final class Workbook implements AutoCloseable {
         out.write("</table:table-row></table:table>\n");
     }
 
-    /** What a pack of each item costs, a column a week. */
-    void prices(Map<String, double[]> perKg) throws IOException {
-        items = perKg.size();
+    /** What each thing costs, a column a week. */
+    void prices(Map<String, List<BigDecimal>> byWeek) throws IOException {
+        items = byWeek.size();
         out.write("<table:table table:name=\"prices\">\n");
-        for (Map.Entry<String, double[]> item : perKg.entrySet()) {
+        for (Map.Entry<String, List<BigDecimal>> item : byWeek.entrySet()) {
             out.write("<table:table-row>");
             text(item.getKey());
-            for (double price : item.getValue()) {
-                figure(Math.round(price * PACK_KG * 100) / 100.0);
+            for (BigDecimal price : item.getValue()) {
+                figure(price.toPlainString());
             }
             out.write("</table:table-row>\n");
         }
@@ -68,16 +66,27 @@ final class Workbook implements AutoCloseable {
         out.write("<table:table table:name=\"lines\">\n");
     }
 
-    /** A line of a bill: its item is looked up once, its cost of each week is rounded to the penny. */
-    void line(String item, double kg, int weeks) throws IOException {
+    /**
+     * A line: what it pays for is looked up once, its cost of each week is rounded to the penny, half up, or for duty down.
+     *
+     * @param item what it pays for, as the prices name it
+     * @param amount how much of it
+     * @param content how much of it a price buys
+     * @param down whether the penny is rounded down
+     */
+    record Line(String item, BigDecimal amount, BigDecimal content, boolean down) {}
+
+    void line(Line line, int weeks) throws IOException {
         row++;
         out.write("<table:table-row>");
-        text(item);
-        figure(kg);
+        text(line.item());
+        figure(line.amount().toPlainString());
         formula("MATCH([.A" + row + "];[prices.$A$1:prices.$A$" + items + "];0)");
         for (int w = 0; w < weeks; w++) {
             String prices = "[prices." + column(1 + w) + "$1:prices." + column(1 + w) + "$" + items + "]";
-            formula("ROUND([.$B" + row + "]*INDEX(" + prices + ";[.$C" + row + "])/25;2)");
+            String value = "[.$B" + row + "]*INDEX(" + prices + ";[.$C" + row + "])/"
+                    + line.content().toPlainString();
+            formula(line.down() ? "ROUNDDOWN(" + value + "+0.000000001;2)" : "ROUND(" + value + ";2)");
         }
         out.write("</table:table-row>\n");
     }
@@ -146,7 +155,7 @@ final class Workbook implements AutoCloseable {
         out.write("<table:table-cell office:value-type=\"string\"><text:p>" + text + "</text:p></table:table-cell>");
     }
 
-    private void figure(double value) throws IOException {
+    private void figure(String value) throws IOException {
         out.write("<table:table-cell office:value-type=\"float\" office:value=\"" + value + "\"/>");
     }
 
@@ -154,7 +163,7 @@ final class Workbook implements AutoCloseable {
         if (formulas) {
             out.write("<table:table-cell table:formula=\"of:=" + formula + "\"/>");
         } else {
-            figure(1);
+            figure("1");
         }
     }
 
