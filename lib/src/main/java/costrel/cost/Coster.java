@@ -10,6 +10,7 @@ import costrel.duty.DutyOnDay;
 import costrel.duty.DutySchedule;
 import costrel.duty.ProductionYears;
 import costrel.figures.Figures;
+import costrel.figures.Rounded;
 import costrel.packaging.Container;
 import costrel.packaging.PackagingRun;
 import costrel.stock.ProcessCost;
@@ -59,9 +60,10 @@ public final class Coster {
                     + ", the sheet is in " + currency + "; cost the gyle in " + duty.currency());
         }
         PackagingRun run = PackagingRun.of(batch.rackedL(), batch.packaging());
+        BigDecimal collectedL = Rounded.decimal(batch.collectedL());
         BoughtLines bought = new BoughtLines(batch, prices, packages, run, options);
         List<String> leftOut = new ArrayList<>(missingFromBill(batch.bill()));
-        RateCard rateCard = new RateCard(rates, batch, currency);
+        RateCard rateCard = new RateCard(rates, batch, collectedL, run.rackedL(), currency);
         List<List<CostLine>> packagingLines = new ArrayList<>();
         for (PackagingRun.Filled filled : run.filled()) {
             if (filled.count() == 0) {
@@ -87,7 +89,7 @@ public final class Coster {
             gyleLines.add(abnormal.get());
             gyleCost = gyleCost.plus(abnormal.get().value());
         }
-        YieldChain yieldChain = YieldChain.of(batch, run, options.unsoldShare());
+        YieldChain yieldChain = YieldChain.of(collectedL, run, options.unsoldShare());
         gyleLines.addAll(losses(yieldChain, gyleCost));
         BoughtLines.inOrder(gyleLines, CostLine::group);
         leftOut.addAll(rateCard.leftOut());

@@ -20,11 +20,15 @@ final class RateCard {
     private final List<Rate> onTheDay;
     private final List<Rate> all;
     private final Batch batch;
+    private final BigDecimal collectedL;
+    private final BigDecimal rackedL;
     private final CurrencyUnit currency;
 
-    RateCard(List<Rate> rates, Batch batch, CurrencyUnit currency) {
+    RateCard(List<Rate> rates, Batch batch, BigDecimal collectedL, BigDecimal rackedL, CurrencyUnit currency) {
         this.all = rates;
         this.batch = batch;
+        this.collectedL = collectedL;
+        this.rackedL = rackedL;
         this.currency = currency;
         this.onTheDay = new ArrayList<>();
         for (Rate rate : rates) {
@@ -106,8 +110,8 @@ final class RateCard {
     private BigDecimal amount(RateBasis basis) {
         return switch (basis) {
             case PER_GYLE -> BigDecimal.ONE;
-            case PER_HL_COLLECTED -> Rounded.decimal(batch.collectedL()).movePointLeft(2);
-            case PER_HL_RACKED -> Rounded.decimal(batch.rackedL()).movePointLeft(2);
+            case PER_HL_COLLECTED -> collectedL.movePointLeft(2);
+            case PER_HL_RACKED -> rackedL.movePointLeft(2);
             case PER_KG_OF_GRIST -> Rounded.decimal(batch.gristKg());
             case PER_TANK_DAY -> Rounded.decimal(batch.tankDays().orElse(0));
             case PER_CONTAINER, PER_CASK, PER_KEG, PER_BOTTLE, PER_CAN -> BigDecimal.ZERO;

@@ -1,7 +1,6 @@
 package costrel.cost;
 
 import costrel.figures.Figures;
-import costrel.figures.Rounded;
 import costrel.packaging.Container;
 import costrel.packaging.PackagingRun;
 import java.math.BigDecimal;
@@ -38,11 +37,11 @@ public record YieldChain(
      */
     public record Step(String label, BigDecimal litres, BigDecimal lossL, String lostIn) {}
 
-    static YieldChain of(Batch batch, PackagingRun run, BigDecimal unsoldShare) {
+    static YieldChain of(BigDecimal collectedL, PackagingRun run, BigDecimal unsoldShare) {
         BigDecimal packagedL = run.packagedL();
         BigDecimal sedimentL = run.sedimentL();
         return new YieldChain(
-                Rounded.decimal(batch.collectedL()),
+                collectedL,
                 run.rackedL(),
                 run.fillLossL(),
                 run.leftL(),
