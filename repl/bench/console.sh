@@ -4,7 +4,8 @@
 #   mvn -q -B -ntp -DskipTests package && repl/bench/console.sh [ROUNDS]
 #
 # Prints medians in milliseconds and, what counts, the ratio to jshell. "launcher" is the console by its script, with the
-# class-data archive if there is one; "jar" is plain java -jar. Rounds go in turn, so that a busy machine slows all alike.
+# class-data archive if there is one; "jar" is plain java -jar; "image" is the folder without need of Java, where it has been made
+# (-Pimage). Rounds go in turn, so that a busy machine slows all alike.
 set -euo pipefail
 
 cd "$(dirname "$0")/../.."
@@ -12,6 +13,7 @@ rounds=${1:-5}
 jar=repl/target/costrel.jar
 folder=samples/lanternfold
 launcher=repl/src/main/scripts/costrel
+image=repl/target/image/bin/costrel
 [ -f "$jar" ] || { echo "expected $jar, found none: run mvn -q -B -ntp -DskipTests package" >&2; exit 2; }
 
 work=$(mktemp -d)
@@ -32,6 +34,7 @@ run() { # tool, input file
         jshell) jshell --class-path "$classes" --startup "$work/imports.jsh" -s - < "$2" ;;
         jar) java -jar "$jar" --plain "$folder" < "$2" ;;
         launcher) "$launcher" --plain "$folder" < "$2" ;;
+        image) "$image" --plain "$folder" < "$2" ;;
     esac
 }
 
@@ -67,6 +70,7 @@ echo "$question" > "$work/brew"
 { for ((i = 0; i < later; i++)); do echo "$trivial"; done; } > "$work/later"
 
 tools=(jshell jar launcher)
+[ ! -x "$image" ] || tools+=(image)
 for ((round = 0; round < rounds; round++)); do
     for tool in "${tools[@]}"; do
         clock "$tool" first "$work/first"
@@ -77,6 +81,7 @@ for ((round = 0; round < rounds; round++)); do
         prompt jshell "jshell --class-path '$classes' --startup '$work/imports.jsh'"
         prompt jar "java -jar '$jar' '$folder'"
         prompt launcher "'$launcher' '$folder'"
+        [ ! -x "$image" ] || prompt image "'$image' '$folder'"
     fi
 done
 
@@ -95,8 +100,13 @@ row() { # what, name, minus
     echo "$line"
 }
 
-printf '%-34s%9s%7s%9s%7s%9s%7s\n' "median of $rounds, ms and ratio" jshell '' jar '' launcher ''
+printf '%-34s' "median of $rounds, ms and ratio"
+for tool in "${tools[@]}"; do
+    printf '%9s%7s' "$tool" ''
+done
+echo
 row 'to the prompt at a terminal' prompt
 row 'to the first answer, 1 + 1' first
 row 'to the first gyle' brew
 row "each of $((later - 1)) later answers, 1 + 1" later first
+[ ! -x "$image" ] || echo "size of the image: $(du -sm repl/target/image | cut -f1) MB; of the console's jars: $(du -cm "$jar" repl/target/lib/*.jar | tail -n 1 | cut -f1) MB"
