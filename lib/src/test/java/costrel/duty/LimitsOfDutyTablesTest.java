@@ -45,7 +45,9 @@ class LimitsOfDutyTablesTest {
                 DraughtRule.ANY,
                 dec("20"),
                 Optional.of(new YearTier(
-                        Optional.of(producerUpTo).filter(text -> !text.isEmpty()).map(Given::dec),
+                        Optional.of(producerUpTo)
+                                .filter(text -> !text.isEmpty())
+                                .map(Given::dec),
                         dec(over),
                         Optional.of(upTo).filter(text -> !text.isEmpty()).map(Given::dec),
                         dec(share))),
@@ -118,8 +120,7 @@ class LimitsOfDutyTablesTest {
 
         assertEquals(draught, both.rate(FIRST, dec("4"), true));
         assertEquals(other, both.rate(LAST, dec("4"), false));
-        assertRefused(
-                "no rate of UK for draught beer of 1.1 %; supply one", () -> both.rate(FIRST, dec("1.1"), true));
+        assertRefused("no rate of UK for draught beer of 1.1 %; supply one", () -> both.rate(FIRST, dec("1.1"), true));
     }
 
     @Test
@@ -273,11 +274,7 @@ class LimitsOfDutyTablesTest {
     @Test
     void beer_without_a_table_of_strength_factors_is_refused() {
         DutySchedule bare = new DutySchedule(
-                "UK",
-                Given.GBP,
-                List.of(rate("0", "100", DraughtRule.ANY, FIRST, LAST)),
-                List.of(),
-                List.of());
+                "UK", Given.GBP, List.of(rate("0", "100", DraughtRule.ANY, FIRST, LAST)), List.of(), List.of());
 
         assertRefused(
                 "no table of strength factors holds on that day", () -> Duty.of(run(1, "4", LAST, LAST, "0"), bare));
@@ -329,8 +326,9 @@ class LimitsOfDutyTablesTest {
 
     @Test
     void sediment_that_duty_is_left_off_is_cautioned() {
-        assertSays("duty is left off 0.9 L of sediment", on(cask("0.9"), "2026-03-01", "2026-03-01")
-                .cautions());
+        assertSays(
+                "duty is left off 0.9 L of sediment",
+                on(cask("0.9"), "2026-03-01", "2026-03-01").cautions());
         assertSilent("of sediment", on(cask("0"), "2026-03-01", "2026-03-01").cautions());
         // 2 × (40.91 − 0.9)
         assertFigure("80.02", on(cask("0.9"), "2026-03-01", "2026-03-01").dutiableL());
