@@ -99,7 +99,7 @@ public final class DutyOnDay {
             }
         }
         throw new IllegalArgumentException("duty point " + dutyOn + ": no rate of " + schedule.country()
-                + " for " + (draught ? "draught" : "") + " beer of " + Figures.plain(strength)
+                + " for " + (draught ? "draught " : "") + "beer of " + Figures.plain(strength)
                 + " %; supply one");
     }
 }
