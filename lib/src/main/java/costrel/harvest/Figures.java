@@ -29,7 +29,7 @@ final class Figures {
     static double shareOverZero(String what, double found) {
         if (!(found > 0 && found <= 1)) {
             throw new IllegalArgumentException(
-                    what + ": expected more than 0 % and at most 100 %, found " + plain(found * 100) + " %");
+                    what + ": expected more than 0 % and at most 100 %, found " + asFound(found));
         }
         return found;
     }
@@ -37,8 +37,7 @@ final class Figures {
     /** A share from 0 % up to, but not including, 100 %. */
     static double shareUnderOne(String what, double found) {
         if (!(found >= 0 && found < 1)) {
-            throw new IllegalArgumentException(
-                    what + ": expected 0 % to under 100 %, found " + plain(found * 100) + " %");
+            throw new IllegalArgumentException(what + ": expected 0 % to under 100 %, found " + asFound(found));
         }
         return found + 0.0;
     }
@@ -58,6 +57,14 @@ final class Figures {
         }
         BigDecimal shortest = BigDecimal.valueOf(figure).stripTrailingZeros();
         return shortest.setScale(Math.max(0, shortest.scale())).toPlainString();
+    }
+
+    /** A share as a percentage with all its digits, as a message shows what was found: 1.1 is 110 %. */
+    static String asFound(double share) {
+        return (Double.isFinite(share)
+                        ? plain(BigDecimal.valueOf(share).movePointRight(2).doubleValue())
+                        : plain(share))
+                + " %";
     }
 
     /** A plain decimal with so many places. */

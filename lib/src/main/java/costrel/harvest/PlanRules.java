@@ -31,8 +31,8 @@ public record PlanRules(
                     + Figures.plain(alphaSolubleMgPerL) + " mg/L");
         }
         if (!(mostChange >= 0 && mostChange <= 1)) {
-            throw new IllegalArgumentException("most change of a lot's share: expected 0 % to 100 %, found "
-                    + Figures.plain(mostChange * 100) + " %");
+            throw new IllegalArgumentException(
+                    "most change of a lot's share: expected 0 % to 100 %, found " + Figures.asFound(mostChange));
         }
         weighedToKg = Figures.notNegative("step that hops are weighed to", weighedToKg, " kg");
     }
