@@ -102,6 +102,29 @@ class CornersOfASheetTest {
     }
 
     @Test
+    void a_container_that_stays_empty_takes_no_parts_and_leaves_the_others_theirs() {
+        PackageItem label = new PackageItem("hogshead", "Label", BigDecimal.ONE, BigDecimal.ONE, PackUnit.EACH);
+        PackageItem shive = new PackageItem("firkin", "Shive", dec("2"), BigDecimal.ONE, PackUnit.EACH);
+        CostSheet sheet = Coster.cost(
+                batch(500, share("hogshead", 0.1), share("firkin", 0.9)),
+                PriceList.of(List.of(
+                        price("Pale malt", "Ash", "25", KG, "18.00"),
+                        price("Label", "Ash", "1", PackUnit.EACH, "0.50"),
+                        price("Shive", "Ash", "1", PackUnit.EACH, "0.11"))),
+                List.of(),
+                List.of(label, shive),
+                uk(),
+                made(day("2026-11-10"), A_420),
+                CostOptions.in(GBP));
+
+        // 500 L fill 12 firkins of 40.91481 L: 24 shives.
+        assertEquals(1, sheet.containers().size());
+        CostLine first = sheet.containers().get(0).lines().get(0);
+        assertEquals("Shive 2.64", first.item() + " " + first.value().getAmount());
+        assertTrue(sheet.lines().stream().noneMatch(line -> line.item().equals("Label")));
+    }
+
+    @Test
     void the_last_container_takes_the_penny_that_the_first_rounded_up() {
         // 72.01 for two halves: 36.005, up to 36.01, and 36.00. 20 and 30 L kegs of 300 L each leave nothing.
         CostSheet sheet = sheet(
@@ -211,7 +234,9 @@ class CornersOfASheetTest {
 
         assertTrue(sheet.gyleLines().stream().noneMatch(line -> line.group() == CostGroup.LOSSES));
         assertRefused("racked: expected no more than the 1000.0 L", () -> batch(1000.1, share("50 L keg", 1)));
-        assertRefused("declared strength: expected 0 to 100 %, found 101", () -> declaring("101"));
+        assertRefused(
+                "declared strength: expected 0 to 100 %, found 101",
+                () -> batch(600, OptionalDouble.empty(), "101", share("30 L keg", 1)));
     }
 
     @Test
