@@ -161,6 +161,7 @@ class CoverTest {
         CropYearAlpha fuggle = new CropYearAlpha("Fuggle", 13, 0.024, 0.051, 0.061, "USDA 19209");
         Contract contract = Cover.contract(120, 0.05, 20, fuggle);
         assertEquals(5, contract.alphaKg(), SAME);
+        assertEquals("Fuggle", contract.variety());
         assertEquals(5 / 0.061, contract.leastKg(), SAME);
         assertEquals(5 / 0.051, contract.meanKg(), SAME);
         assertEquals(5 / 0.024, contract.mostKg(), SAME);

@@ -179,7 +179,7 @@ class ShortfallTest {
         PlanRules half = new PlanRules(0.5, Double.POSITIVE_INFINITY, 1, 0, AlphaMethodFactors.NONE);
         PlanGyle gyle = Plans.gyle(1, "bitter", 0, PlanAddition.dose("dry hop", "Saaz", 2, 0));
         Shortfall shortfall = only(plan(List.of(gyle), half, Plans.lot("Z", "Saaz", 0.03, 9, 12)));
-        says(shortfall, "Saaz lot Z would have to bring more than 50.00 %", "a further lot of Saaz");
+        says(shortfall, ", dry hop: Saaz lot Z would have to bring more than 50.00 %", "a further lot of Saaz");
     }
 
     @Test

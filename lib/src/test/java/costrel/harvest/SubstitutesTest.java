@@ -186,7 +186,8 @@ class SubstitutesTest {
         assertEquals(0.5, ranked.get(0).nearness(), 1e-12);
         assertEquals(1 / 3.0, ranked.get(1).nearness(), 1e-12);
         assertEquals(0.25, ranked.get(2).nearness(), 1e-12);
-        assertTrue(ranked.get(0).reason().contains("as you state them"));
+        assertTrue(ranked.get(0).reason().contains("both earthy as you state them"));
+        assertTrue(ranked.get(2).reason().contains("citrus for earthy as you state them"));
     }
 
     private static HopVariety stated(String name, String character) {
