@@ -109,30 +109,31 @@ public final class Names {
         if (name.equals(other)) {
             return true;
         }
-        if (isPlain(name) && isPlain(other)) {
-            return samePlain(name, other);
-        }
-        return folded(name).equals(folded(other));
-    }
-
-    /** The same letter by letter, without writing either folded. */
-    private static boolean samePlain(String name, String other) {
         int i = 0;
         int k = 0;
-        while (true) {
+        while (true) { // letter by letter, without writing either folded
             while (i < name.length() && isGap(name.charAt(i))) {
                 i++;
             }
             while (k < other.length() && isGap(other.charAt(k))) {
                 k++;
             }
-            if (i == name.length() || k == other.length()) {
-                return i == name.length() && k == other.length();
+            if (i == name.length() && k == other.length()) {
+                return true;
             }
-            if (small(name.charAt(i++)) != small(other.charAt(k++))) {
+            char one = i == name.length() ? ' ' : name.charAt(i++);
+            char two = k == other.length() ? ' ' : other.charAt(k++);
+            if (!isPlain(one) || !isPlain(two)) {
+                return folded(name).equals(folded(other));
+            }
+            if (small(one) != small(two)) {
                 return false;
             }
         }
+    }
+
+    private static boolean isPlain(char c) {
+        return c >= ' ' && c <= '~';
     }
 
     private static boolean isGap(char c) {
@@ -146,8 +147,7 @@ public final class Names {
     /** Whether a name has letters, digits, marks and spaces of ASCII only, as nearly every name has. */
     private static boolean isPlain(String name) {
         for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c < ' ' || c > '~') {
+            if (!isPlain(name.charAt(i))) {
                 return false;
             }
         }
