@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * @param primingVolumes the most condition that primings bring, volumes
  * @param rackingGravity gravity at racking for the wanted condition; empty where no condition is wanted or it can't be told
  * @param heldVolumes carbon dioxide in the beer before racking, volumes; empty where it can't be told
- * @param strength true strength by Balling, Tabarié and OIML R 22 with the primings fermented; empty without an FG
+ * @param ogWithPrimings original gravity with what the primings add, for the true strength
  */
 public record Fermented(
         Optional<Gravity> fg,
@@ -36,7 +36,16 @@ public record Fermented(
         double primingVolumes,
         Optional<Gravity> rackingGravity,
         OptionalDouble heldVolumes,
-        Optional<Strength> strength) {
+        Gravity ogWithPrimings) {
+
+    /**
+     * True strength by Balling, Tabarié and OIML R 22 with the primings fermented; worked out when it is asked for.
+     *
+     * @return the strength; empty without an FG
+     */
+    public Optional<Strength> strength() {
+        return fg.map(gravity -> TrueStrength.of(ogWithPrimings, gravity).abv());
+    }
 
     static Fermented of(Plant plant, Intent intent, Gravity og, double collectedL, double[] hopKg) {
         double fvL = collectedL * plant.losses().fvShare();
@@ -74,10 +83,9 @@ public record Fermented(
                     fg.get(), wanted.getAsDouble(), held.getAsDouble() + primingVolumes(intent.additions())));
         }
         Gravity withPrimings = Gravity.ofDegrees(og.excessDegrees() + primings);
-        Optional<Strength> strength =
-                fg.map(gravity -> TrueStrength.of(withPrimings, gravity).abv());
+        fg.ifPresent(gravity -> TrueStrength.requireOriginal(withPrimings));
         return new Fermented(
-                fg, rackedL, ledger, primings, primingVolumes(intent.additions()), racking, held, strength);
+                fg, rackedL, ledger, primings, primingVolumes(intent.additions()), racking, held, withPrimings);
     }
 
     /** Degrees that primings add: kilograms for each hectolitre racked, times L°/kg, over 100 L. */

@@ -73,13 +73,24 @@ public final class TrueStrength {
      */
     public static Result of(Gravity og, Gravity pg, Basis basis) {
         Attenuation.requireFermented(og, pg);
-        if (!(og.excessDegrees() >= 0)) {
-            throw new IllegalArgumentException("original gravity: expected that of water or more, found " + og);
-        }
-        double original = og.plato();
+        double original = requireOriginal(og);
         double abw = alcohol(original, og, pg, basis);
         Strength abv = new Strength(abv(abw, pg.sg()));
         return new Result(abv, abw, realExtract(original, abw), pg.plato(), original, basis);
+    }
+
+    /**
+     * Refuses an original gravity from which no true strength can be told, before any is worked out.
+     *
+     * @param og original gravity
+     * @return its extract in °P
+     * @throws IllegalArgumentException unless it is that of water to SG 1.17874
+     */
+    public static double requireOriginal(Gravity og) {
+        if (!(og.excessDegrees() >= 0)) {
+            throw new IllegalArgumentException("original gravity: expected that of water or more, found " + og);
+        }
+        return og.plato();
     }
 
     private static double alcohol(double original, Gravity og, Gravity pg, Basis basis) {
