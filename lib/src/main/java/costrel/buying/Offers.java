@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -222,22 +221,17 @@ public final class Offers {
             return Optional.of(choice);
         }
         List<PassedOver> passedOver = new ArrayList<>(usable.passedOver());
-        Map<String, BigDecimal> met = new HashMap<>();
-        for (Offer offer : offers) {
-            BigDecimal least = offer.row().minimumQuantity();
-            if (least.compareTo(quantity) <= 0) {
-                met.merge(offer.supplier(), least, BigDecimal::max);
-            }
-        }
         List<Offer> candidates = new ArrayList<>();
         List<Offer> larger = new ArrayList<>();
         for (Offer offer : offers) {
             BigDecimal least = offer.row().minimumQuantity();
-            BigDecimal largestMet = met.get(offer.supplier());
             if (least.compareTo(quantity) > 0) {
                 larger.add(offer);
                 passedOver.add(offer.passed("for orders of " + amount(least) + " or more"));
-            } else if (largestMet != null && least.compareTo(largestMet) < 0) {
+                continue;
+            }
+            BigDecimal largestMet = largestMet(offers, offer.supplier(), quantity);
+            if (least.compareTo(largestMet) < 0) {
                 passedOver.add(
                         offer.passed("for orders under " + amount(largestMet) + ", where the next price begins"));
             } else {
@@ -269,6 +263,20 @@ public final class Offers {
                 inFileOrder(usable.valid(), passedOver),
                 findings,
                 chosen.landed().notes()));
+    }
+
+    /** The largest least order of a supplier that the quantity meets; 0 where it meets none. */
+    private static BigDecimal largestMet(List<Offer> offers, String supplier, BigDecimal quantity) {
+        BigDecimal largest = BigDecimal.ZERO;
+        for (int i = 0; i < offers.size(); i++) {
+            BigDecimal least = offers.get(i).row().minimumQuantity();
+            if (least.compareTo(quantity) <= 0
+                    && least.compareTo(largest) > 0
+                    && offers.get(i).supplier().equals(supplier)) {
+                largest = least;
+            }
+        }
+        return largest;
     }
 
     private CostFinding outOfOrder(PriceRow chosen, PriceRow cheaper) {

@@ -25,8 +25,9 @@ public record BillLine(
         if (priceNames.isEmpty()) {
             throw new IllegalArgumentException(item + ": expected a name to look its price up by, found none");
         }
-        String named = item;
-        amount = Figures.zeroOrMore(() -> named + ": amount", amount, () -> " " + unit.label());
+        amount = Figures.isZeroOrMore(amount)
+                ? amount + 0.0
+                : Figures.zeroOrMore(item + ": amount", amount, " " + unit.label());
     }
 
     /**

@@ -97,7 +97,7 @@ final class BoughtLines {
     private final List<Need> needs;
     private final List<List<Need>> packageNeeds = new ArrayList<>();
     private final Set<String> byTheLists = new LinkedHashSet<>();
-    private final List<CostLine> gyleLines = new ArrayList<>();
+    private final List<CostLine> gyleLines;
     private final List<List<CostLine>> packagingLines = new ArrayList<>();
 
     BoughtLines(Batch batch, PriceList prices, List<PackageItem> packages, PackagingRun run, CostOptions options) {
@@ -116,6 +116,7 @@ final class BoughtLines {
             purchases.fault(String.valueOf(e.getMessage()));
             purchases.refuseFaults();
         }
+        this.gyleLines = new ArrayList<>(needs.size());
         List<Made> gyle = new ArrayList<>(needs.size());
         needs.forEach(need -> addLines(need, gyle));
         inOrder(gyle, made -> made.line().group());

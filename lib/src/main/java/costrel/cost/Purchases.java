@@ -46,9 +46,12 @@ final class Purchases {
         }
     }
 
+    /** Room for the things of most gyles, so that the table seldom grows. */
+    private static final int MANY = 64;
+
     private final PricesOnDay rows;
     private final CostOptions options;
-    private final Map<Offers.Thing, Wanted> things = new HashMap<>();
+    private final Map<Offers.Thing, Wanted> things = new HashMap<>(MANY);
     private final Map<String, BigDecimal> boughtAtATime = new HashMap<>();
     private final Map<String, String> orders = new HashMap<>();
     private final Map<PriceRow, BigDecimal> contractLeft = new HashMap<>();

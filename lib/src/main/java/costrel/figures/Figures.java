@@ -19,7 +19,22 @@ public final class Figures {
     private Figures() {}
 
     public static String named(String what, String name) {
-        return named(() -> what, name);
+        return isPlain(name) ? name : named(() -> what, name);
+    }
+
+    /** A name as most are: neither empty nor with anything but letters and signs of ASCII, and no space at either end. */
+    private static boolean isPlain(String name) {
+        int last = name.length() - 1;
+        if (last < 0 || name.charAt(0) == ' ' || name.charAt(last) == ' ') {
+            return false;
+        }
+        for (int i = 0; i <= last; i++) {
+            char c = name.charAt(i);
+            if (c < ' ' || c > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The same where the words must be put together first: only where they are needed. */
@@ -66,10 +81,15 @@ public final class Figures {
     }
 
     public static double zeroOrMore(Supplier<String> what, double value, Supplier<String> unit) {
-        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+        if (!isZeroOrMore(value)) {
             throw new IllegalArgumentException(what.get() + ": expected 0" + unit.get() + " or more, found " + value);
         }
         return value + 0.0;
+    }
+
+    /** Where even a supplier of words is too much, for records of which there are many. */
+    public static boolean isZeroOrMore(double value) {
+        return value >= 0 && value < Double.POSITIVE_INFINITY;
     }
 
     public static double overZero(String what, double value, String unit) {
