@@ -30,7 +30,7 @@ public sealed interface Amount {
         public OfGrist {
             if (!(share >= 0 && share <= 1)) {
                 throw new IllegalArgumentException(
-                        "share of the grist: expected 0 % to 100 %, found " + share * 100 + " %");
+                        "share of the grist: expected 0 % to 100 %, found " + number(share * 100) + " %");
             }
         }
 

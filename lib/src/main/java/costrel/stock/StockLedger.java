@@ -1,6 +1,5 @@
 package costrel.stock;
 
-import costrel.figures.Figures;
 import costrel.recipe.Names;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -213,9 +212,9 @@ public final class StockLedger {
                 opened = true;
                 if (movement.quantity().compareTo(there) > 0) {
                     String unit = " " + first.unit();
-                    return Optional.of(row + Figures.plain(movement.quantity()) + unit + " issued on " + movement.day()
-                            + ", " + Figures.plain(there) + unit + " there: short of "
-                            + Figures.plain(movement.quantity().subtract(there)) + unit);
+                    return Optional.of(row + Carried.shown(movement.quantity()) + unit + " issued on " + movement.day()
+                            + ", " + Carried.shown(there) + unit + " there: short of "
+                            + Carried.shown(movement.quantity().subtract(there)) + unit);
                 }
                 there = there.subtract(movement.quantity());
             }

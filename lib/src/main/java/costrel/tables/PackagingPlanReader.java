@@ -1,5 +1,6 @@
 package costrel.tables;
 
+import costrel.measure.Share;
 import costrel.recipe.Names;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,8 +30,8 @@ public final class PackagingPlanReader {
 
         public Planned {
             if (!(share > 0 && share <= 1)) {
-                throw new IllegalArgumentException(
-                        "share: expected over 0 % to 100 %, found " + CsvOut.number(share * 100) + " %");
+                throw new IllegalArgumentException("share: expected over 0 % to 100 %, found "
+                        + (Double.isFinite(share) ? Share.of(share) : share));
             }
         }
     }

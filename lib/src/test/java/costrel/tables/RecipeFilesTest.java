@@ -1,6 +1,8 @@
 package costrel.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.hops.HopUse;
 import costrel.recipe.Amount;
@@ -16,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class RecipeFilesTest {
 
@@ -124,6 +127,17 @@ class RecipeFilesTest {
         assertEquals(new Amount.OfBitterness(28), recipe.hops().get(0).amount());
         assertEquals(new Amount.OfOil(1.5), recipe.hops().get(1).amount());
         assertEquals(1, recipe.method().castShare(), "nothing is liquored back unless it is stated");
+    }
+
+    @Test
+    void a_share_over_the_whole_is_told_without_the_noise_of_a_double() {
+        // 1.1 × 100 is 110.00000000000001 in doubles.
+        for (Executable tried : List.<Executable>of(
+                () -> new Amount.OfGrist(1.1), () -> new PackagingPlanReader.Planned("firkin", 1.1))) {
+            String told = String.valueOf(
+                    assertThrows(IllegalArgumentException.class, tried).getMessage());
+            assertTrue(told.endsWith("found 110 %"), told);
+        }
     }
 
     @Test
