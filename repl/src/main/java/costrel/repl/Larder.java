@@ -51,7 +51,16 @@ final class Larder {
      * @return the names, in the order of the files; none for what has no names
      */
     List<Named> names(Calls.Kind kind, List<String> before) {
-        return found.computeIfAbsent(kind + String.join(",", before), key -> look(kind, before));
+        String of = kind == Calls.Kind.LOT && !before.isEmpty() ? before.get(before.size() - 1) : "";
+        String key = kind + " " + of;
+        List<Named> known = found.get(key);
+        if (known == null) {
+            known = look(kind, before);
+            if (of.isEmpty() || !known.isEmpty()) { // else every slip of a pen would be kept
+                found.put(key, known);
+            }
+        }
+        return known;
     }
 
     /** Whether this holds the names of that brewery on that day. */
