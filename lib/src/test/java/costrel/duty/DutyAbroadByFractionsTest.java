@@ -25,30 +25,6 @@ class DutyAbroadByFractionsTest {
     private static final long SEED = Long.getLong("seed", 20230802L);
     private static final int CASES = Cases.upTo(1500);
 
-    private interface Trial {
-        void run(Random random);
-    }
-
-    private static void each(Trial trial) {
-        for (int i = 0; i < CASES; i++) {
-            long seed = SEED + i;
-            try {
-                trial.run(new Random(seed));
-            } catch (AssertionError | RuntimeException e) {
-                throw new AssertionError("-Dseed=" + seed + ": " + e.getMessage(), e);
-            }
-        }
-    }
-
-    private static void assertExactly(Fraction expected, BigDecimal found, String what) {
-        assertEquals(expected, Fraction.of(found), () -> what + ": found " + found);
-    }
-
-    private static BigDecimal random(Random random, int most, int places) {
-        long range = (long) most * (long) Math.pow(10, places);
-        return BigDecimal.valueOf(1 + (long) (random.nextDouble() * range), places);
-    }
-
     private static Optional<DutyRounding> anyRounding(Random random, int mostPlaces) {
         if (random.nextBoolean()) {
             return Optional.empty();
@@ -78,7 +54,7 @@ class DutyAbroadByFractionsTest {
                     "invented");
             return new Abroad(
                     basis,
-                    random(random, 30, 1 + random.nextInt(3)),
+                    FractionTrials.random(random, 30, 1 + random.nextInt(3)),
                     new YearTier(
                             Optional.of(BigDecimal.valueOf(50_000)),
                             BigDecimal.ZERO,
@@ -140,14 +116,14 @@ class DutyAbroadByFractionsTest {
     @Test
     void a_country_of_any_roundings_charges_what_the_fractions_say() {
         TreeSet<Integer> slices = new TreeSet<>();
-        each(random -> {
+        FractionTrials.each(SEED, CASES, random -> {
             Abroad abroad = Abroad.any(random);
             DutyBasis basis = abroad.basis();
             boolean keg = random.nextBoolean();
-            BigDecimal litres = random(random, keg ? 160 : 1, 3);
+            BigDecimal litres = FractionTrials.random(random, keg ? 160 : 1, 3);
             int count = 1 + random.nextInt(keg ? 400 : 20_000);
-            BigDecimal plato = random(random, 22, 3);
-            BigDecimal strength = random(random, 12, 1);
+            BigDecimal plato = FractionTrials.random(random, 22, 3);
+            BigDecimal strength = FractionTrials.random(random, 12, 1);
             YearVolume year = new YearVolume(
                     BigDecimal.valueOf(random.nextInt(4) == 0 ? 80_000 : 40_000),
                     BigDecimal.valueOf(random.nextInt(1200)));
@@ -198,7 +174,7 @@ class DutyAbroadByFractionsTest {
             assertTrue(
                     off.max(Fraction.ZERO.minus(off)).compareTo(Fraction.of("1e-24")) < 0,
                     "duty before rounding of " + abroad + ": found " + found.unrounded());
-            assertExactly(
+            FractionTrials.assertExactly(
                     unrounded.rounded(basis.duty().places(), basis.duty().mode()),
                     found.duty().getAmount(),
                     "duty of " + abroad);

@@ -2,7 +2,6 @@ package costrel.duty;
 
 import static costrel.cost.Given.day;
 import static costrel.cost.Given.uk;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import costrel.Cases;
@@ -33,30 +32,6 @@ class DutyByFractionsTest {
     private static final LocalDate IN_2025 = LocalDate.of(2025, 6, 1);
     private static final LocalDate IN_2026 = LocalDate.of(2026, 11, 25);
 
-    private interface Trial {
-        void run(Random random);
-    }
-
-    private static void each(Trial trial) {
-        for (int i = 0; i < CASES; i++) {
-            long seed = SEED + i;
-            try {
-                trial.run(new Random(seed));
-            } catch (AssertionError | RuntimeException e) {
-                throw new AssertionError("-Dseed=" + seed + ": " + e.getMessage(), e);
-            }
-        }
-    }
-
-    private static void assertExactly(Fraction expected, BigDecimal found, String what) {
-        assertEquals(expected, Fraction.of(found), () -> what + ": found " + found);
-    }
-
-    private static BigDecimal random(Random random, int most, int places) {
-        long range = (long) most * (long) Math.pow(10, places);
-        return BigDecimal.valueOf(1 + (long) (random.nextDouble() * range), places);
-    }
-
     /** A run of casks or bottles of a beer, brewed and released in 2026 by a brewery of so many hectolitres of alcohol. */
     private record Run(
             BigDecimal litres,
@@ -73,8 +48,8 @@ class DutyByFractionsTest {
             boolean draught = random.nextBoolean();
             // draught relief is for 20 L and more; a whole penny may lie a little under the litres drawn
             BigDecimal litres = draught
-                    ? random(random, 60, 5).add(BigDecimal.valueOf(21))
-                    : random(random, random.nextBoolean() ? 80 : 1, 5);
+                    ? FractionTrials.random(random, 60, 5).add(BigDecimal.valueOf(21))
+                    : FractionTrials.random(random, random.nextBoolean() ? 80 : 1, 5);
             BigDecimal pg = BigDecimal.valueOf(500 + random.nextInt(1000), 2);
             return new Run(
                     litres,
@@ -83,9 +58,9 @@ class DutyByFractionsTest {
                     draught,
                     pg.add(BigDecimal.valueOf(1 + random.nextInt(7000), 2)),
                     pg,
-                    random(random, random.nextInt(10) == 0 ? 25 : 9, 1 + random.nextInt(4)),
+                    FractionTrials.random(random, random.nextInt(10) == 0 ? 25 : 9, 1 + random.nextInt(4)),
                     random.nextBoolean() ? IN_2025 : IN_2026,
-                    random(random, random.nextBoolean() ? 4500 : 300, 1 + random.nextInt(4)));
+                    FractionTrials.random(random, random.nextBoolean() ? 4500 : 300, 1 + random.nextInt(4)));
         }
 
         Run of(BigDecimal otherLitres, BigDecimal otherProductionHl) {
@@ -180,31 +155,32 @@ class DutyByFractionsTest {
     private static void check(Run run, DutySchedule uk) {
         DutyFigure found = run.figure(uk);
         String what = run.toString();
-        assertExactly(run.expectedStrength(), found.expected().strength(), "expected strength of " + what);
-        assertExactly(run.strength(), found.strength(), "strength of " + what);
-        assertExactly(run.rate(), found.rate().ratePerLpa(), "rate of " + what);
+        FractionTrials.assertExactly(
+                run.expectedStrength(), found.expected().strength(), "expected strength of " + what);
+        FractionTrials.assertExactly(run.strength(), found.strength(), "strength of " + what);
+        FractionTrials.assertExactly(run.rate(), found.rate().ratePerLpa(), "rate of " + what);
         if (run.rate().compareTo(Fraction.ZERO) > 0) {
-            assertExactly(
+            FractionTrials.assertExactly(
                     run.unroundedDiscount().up(2).max(Fraction.ZERO),
                     found.relief().discount(),
                     "discount of " + what);
         }
-        assertExactly(run.payable(), found.payableRate(), "payable rate of " + what);
-        assertExactly(run.unrounded(), found.unrounded(), "duty before rounding of " + what);
-        assertExactly(run.unrounded().down(2), found.duty().getAmount(), "duty of " + what);
+        FractionTrials.assertExactly(run.payable(), found.payableRate(), "payable rate of " + what);
+        FractionTrials.assertExactly(run.unrounded(), found.unrounded(), "duty before rounding of " + what);
+        FractionTrials.assertExactly(run.unrounded().down(2), found.duty().getAmount(), "duty of " + what);
     }
 
     @Test
     void strength_discount_and_duty_are_rounded_each_its_own_way() {
         DutySchedule uk = uk();
-        each(random -> check(Run.any(random), uk));
+        FractionTrials.each(SEED, CASES, random -> check(Run.any(random), uk));
     }
 
     @Test
     void a_discount_a_hair_over_a_penny_goes_up_to_the_next() {
         DutySchedule uk = uk();
         List<Fraction> distances = new ArrayList<>();
-        each(random -> {
+        FractionTrials.each(SEED, CASES, random -> {
             Run any = Run.any(random);
             Optional<ReliefBand> band = any.band();
             if (band.isEmpty() || any.rate().compareTo(Fraction.ZERO) == 0) {
@@ -238,7 +214,7 @@ class DutyByFractionsTest {
     @Test
     void duty_a_hair_under_a_penny_is_cut_down_to_the_one_before() {
         DutySchedule uk = uk();
-        each(random -> {
+        FractionTrials.each(SEED, CASES, random -> {
             Run any = Run.any(random);
             Fraction perLitre = any.unrounded().over(Fraction.of(any.litres()));
             if (perLitre.compareTo(Fraction.ZERO) == 0) {

@@ -59,20 +59,7 @@ class LargePlanTest {
     }
 
     private static List<PlanLot> unpacked(List<PlanLot> lots) {
-        return lots.stream()
-                .map(lot -> new PlanLot(
-                        lot.id(),
-                        lot.variety(),
-                        lot.form(),
-                        lot.cropYear(),
-                        lot.availableFrom(),
-                        lot.method(),
-                        lot.alphaByGyle(),
-                        lot.oilMlPer100g(),
-                        lot.stockKg(),
-                        Plans.none(),
-                        lot.pricePerKg()))
-                .toList();
+        return lots.stream().map(Plans::unpacked).toList();
     }
 
     @Test

@@ -283,8 +283,7 @@ class PlanRequirementsTest {
                     true,
                     java.util.Optional.empty());
             PlanGyle gyle = Plans.gyle(1, "bitter", 60 + 250 * random.nextDouble(), start);
-            List<PlanLot> loose =
-                    year.lots().stream().map(PlanRequirementsTest::loose).toList();
+            List<PlanLot> loose = year.lots().stream().map(Plans::unpacked).toList();
             List<PlanLot> open = loose.stream()
                     .filter(lot -> (lot.variety().equals("Fuggle") || substitutes.contains(lot.variety()))
                             && forms.contains(lot.form())
@@ -309,20 +308,5 @@ class PlanRequirementsTest {
             }
         }
         assertTrue(planned > Cases.upTo(300) / 5, "-Dseed=" + SEED + ": only " + planned + " have a plan");
-    }
-
-    private static PlanLot loose(PlanLot lot) {
-        return new PlanLot(
-                lot.id(),
-                lot.variety(),
-                lot.form(),
-                lot.cropYear(),
-                lot.availableFrom(),
-                lot.method(),
-                lot.alphaByGyle(),
-                lot.oilMlPer100g(),
-                lot.stockKg(),
-                Plans.none(),
-                lot.pricePerKg());
     }
 }

@@ -151,4 +151,20 @@ final class Plans {
         }
         return all;
     }
+
+    /** The lot, sold by any weight. */
+    static PlanLot unpacked(PlanLot lot) {
+        return new PlanLot(
+                lot.id(),
+                lot.variety(),
+                lot.form(),
+                lot.cropYear(),
+                lot.availableFrom(),
+                lot.method(),
+                lot.alphaByGyle(),
+                lot.oilMlPer100g(),
+                lot.stockKg(),
+                none(),
+                lot.pricePerKg());
+    }
 }

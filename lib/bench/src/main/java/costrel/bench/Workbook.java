@@ -15,6 +15,9 @@ import java.util.stream.Stream;
 
 /** A workbook of prices by week and of recipe lines that look theirs up, as a flat OpenDocument spreadsheet. */
 final class Workbook implements AutoCloseable {
+    /** Added before a penny is cut: a double may lie a hair under the whole penny that is meant. */
+    private static final String NOISE = "+1E-9";
+
     private final boolean formulas;
     private final Path folder;
     private final BufferedWriter out;
@@ -86,7 +89,7 @@ final class Workbook implements AutoCloseable {
             String prices = "[prices." + column(1 + w) + "$1:prices." + column(1 + w) + "$" + items + "]";
             String value = "[.$B" + row + "]*INDEX(" + prices + ";[.$C" + row + "])/"
                     + line.content().toPlainString();
-            formula(line.down() ? "ROUNDDOWN(" + value + "+0.000000001;2)" : "ROUND(" + value + ";2)");
+            formula(line.down() ? "ROUNDDOWN(" + value + NOISE + ";2)" : "ROUND(" + value + ";2)");
         }
         out.write("</table:table-row>\n");
     }
